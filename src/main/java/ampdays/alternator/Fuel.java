@@ -1,0 +1,21 @@
+package ampdays.alternator;
+
+/**
+ * Fuel for effective power, litres per mechanical kWh: Commission Implementing Decision (EU) 2017/785, annex, as
+ * carried on in (EU) 2020/728.
+ */
+public enum Fuel {
+    PETROL(0.264),
+    PETROL_TURBO(0.280),
+    DIESEL(0.220);
+
+    private final double litresPerKWh;
+
+    Fuel(double litresPerKWh) {
+        this.litresPerKWh = litresPerKWh;
+    }
+
+    public double litresPerKWh() {
+        return litresPerKWh;
+    }
+}

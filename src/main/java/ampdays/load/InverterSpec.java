@@ -1,0 +1,21 @@
+package ampdays.load;
+
+import ampdays.units.Require;
+
+/**
+ * The inverter: input = output + idle + linear·output + square·output²/rating.
+ *
+ * @param ratedW continuous output, W
+ * @param idleW input without load, W
+ * @param linearLoss share of the output lost, 0 to 1
+ * @param squareLoss share of the output lost at the rating by resistance, 0 to 1
+ * @param alwaysOn whether it idles all day; if not, only while something on it may run
+ */
+public record InverterSpec(double ratedW, double idleW, double linearLoss, double squareLoss, boolean alwaysOn) {
+    public InverterSpec {
+        Require.positive("inverter rating", ratedW);
+        Require.notNegative("inverter idle draw", idleW);
+        Require.share("inverter linear loss", linearLoss);
+        Require.share("inverter square loss", squareLoss);
+    }
+}

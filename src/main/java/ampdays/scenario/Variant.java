@@ -1,0 +1,11 @@
+package ampdays.scenario;
+
+import ampdays.trip.Trip;
+
+/**
+ * One option, ready to be simulated: the base design with its named changes.
+ *
+ * @param name as the designer wrote it
+ * @param weather path of the weather file, as written, relative to the scenario file
+ */
+public record Variant(String name, Site site, String weather, Trip trip, Design design) {}
