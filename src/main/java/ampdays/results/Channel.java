@@ -46,7 +46,7 @@ public enum Channel {
         return symbol;
     }
 
-    /** Unit as printed; empty when the value is a code (an ordinal of an enumeration). */
+    /** Unit as printed; empty when the value is the place of a word in its enumeration. */
     public String unit() {
         return unit;
     }

@@ -1,17 +1,22 @@
 package ampdays.results;
 
 import ampdays.results.Account.Kind;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
 
 /** The ledger of a run or a day: one sum in Wh per account. */
-public record Energy(Series whByAccount) {
+public record Energy(Map<Account, Double> whByAccount) {
     public Energy {
-        if (whByAccount.size() != Account.values().length) {
+        if (!whByAccount.keySet().containsAll(Arrays.asList(Account.values()))) {
             throw new IllegalArgumentException("one sum per account");
         }
+        whByAccount = Collections.unmodifiableMap(new EnumMap<>(whByAccount));
     }
 
     public double wh(Account account) {
-        return whByAccount.get(account.ordinal());
+        return whByAccount.get(account);
     }
 
     public double sourcesWh() {
@@ -41,9 +46,9 @@ public record Energy(Series whByAccount) {
 
     private double sum(Kind kind) {
         double sum = 0;
-        for (Account account : Account.values()) {
-            if (account.kind() == kind) {
-                sum += wh(account);
+        for (Map.Entry<Account, Double> entry : whByAccount.entrySet()) {
+            if (entry.getKey().kind() == kind) {
+                sum += entry.getValue();
             }
         }
         return sum;

@@ -1,5 +1,8 @@
 package ampdays.results;
 
+import java.util.EnumMap;
+import java.util.Map;
+
 /**
  * Recorded channels of consecutive steps.
  *
@@ -7,18 +10,17 @@ package ampdays.results;
  */
 public final class MinuteLog {
     private final int firstStep;
-    private final float[][] columns;
+    private final int rows;
+    private final EnumMap<Channel, float[]> columns;
 
     /**
      * @param firstStep index of the first row in the run
-     * @param columns one per channel, in the order of {@link Channel}; taken over, not copied
+     * @param columns one per channel, all of one length; the arrays are taken over, not copied
      */
-    public MinuteLog(int firstStep, float[][] columns) {
-        if (columns.length != Channel.values().length) {
-            throw new IllegalArgumentException("one column per channel");
-        }
+    public MinuteLog(int firstStep, Map<Channel, float[]> columns) {
         this.firstStep = firstStep;
-        this.columns = columns;
+        this.columns = new EnumMap<>(columns);
+        this.rows = this.columns.get(Channel.STATE_OF_CHARGE).length;
     }
 
     public int firstStep() {
@@ -26,16 +28,16 @@ public final class MinuteLog {
     }
 
     public int rows() {
-        return columns[0].length;
+        return rows;
     }
 
     public double get(Channel channel, int row) {
-        return columns[channel.ordinal()][row];
+        return columns.get(channel)[row];
     }
 
     /** Mean of a channel over rows {@code from} up to {@code to}, without the latter. */
     public double mean(Channel channel, int from, int to) {
-        float[] column = columns[channel.ordinal()];
+        float[] column = columns.get(channel);
         double sum = 0;
         for (int row = from; row < to; row++) {
             sum += column[row];
