@@ -1,0 +1,166 @@
+package ampdays.alternator;
+
+import ampdays.heat.TwoNodeStep;
+
+/**
+ * One alternator during one run: winding and case temperatures, ramp. One run, one thread.
+ *
+ * <p>A step is {@link #open} (how much current now, and why no more), then {@link #settle} with the current drawn.
+ */
+public final class Alternator {
+    private final AlternatorSpec spec;
+    private final EngineSpec engine;
+    private final double stepS;
+    private final double maxA;
+    private final double copperOhm;
+    private final Speed stopped;
+    private final Speed idle;
+    private final Speed town;
+    private final Speed highway;
+
+    private Speed speed;
+    private double windingC;
+    private double caseC;
+    private double runningS;
+    private double availableA;
+    private AlternatorLimit limit = AlternatorLimit.ROTOR_SPEED;
+    private double shaftW;
+
+    /** What depends on the rotor's speed alone, worked out once. */
+    private record Speed(
+            double rotorRpm,
+            double turningLossW,
+            double beltW,
+            double toWindingWK,
+            double toCaseWK,
+            TwoNodeStep nodes) {}
+
+    public Alternator(AlternatorSpec spec, EngineSpec engine, double airDensityShare, double startC, double stepS) {
+        this.spec = spec;
+        this.engine = engine;
+        this.stepS = stepS;
+        this.maxA = AlternatorPhysics.maxA(spec.ratedA(), spec.cutInRpm(), spec.curveRpm());
+        this.copperOhm = AlternatorPhysics.copperOhm(spec.ratedA(), spec.halfLoadEfficiency());
+        this.stopped = speed(0, airDensityShare);
+        this.idle = speed(engine.idleRpm(), airDensityShare);
+        this.town = speed(engine.townRpm(), airDensityShare);
+        this.highway = speed(engine.highwayRpm(), airDensityShare);
+        this.speed = stopped;
+        this.windingC = startC;
+        this.caseC = startC;
+    }
+
+    private Speed speed(double engineRpm, double airDensityShare) {
+        double rotorRpm = engineRpm * spec.pulleyRatio();
+        double cooling = AlternatorPhysics.coolingShare(rotorRpm, airDensityShare);
+        double toWindingWK = spec.windingToAirWK() * cooling;
+        double toCaseWK = spec.caseToAirWK() * cooling;
+        return new Speed(
+                rotorRpm,
+                AlternatorPhysics.turningLossW(rotorRpm, spec.ratedA()),
+                AlternatorPhysics.beltW(rotorRpm, spec.beltW(), spec.beltRpm()),
+                toWindingWK,
+                toCaseWK,
+                new TwoNodeStep(spec.windingJK(), spec.caseJK(), toWindingWK, toCaseWK, spec.windingToCaseWK(), stepS));
+    }
+
+    /** Begins a step with the engine off. */
+    public void openStopped() {
+        speed = stopped;
+        runningS = 0;
+        availableA = 0;
+    }
+
+    /** Begins a step with the engine at idle. */
+    public void openIdle() {
+        open(idle);
+    }
+
+    /** Begins a step in town traffic. */
+    public void openTown() {
+        open(town);
+    }
+
+    /** Begins a step on the highway. */
+    public void openHighway() {
+        open(highway);
+    }
+
+    private void open(Speed now) {
+        speed = now;
+        double least = AlternatorPhysics.curveA(now.rotorRpm, maxA, spec.cutInRpm(), spec.curveRpm(), windingC);
+        limit = AlternatorLimit.ROTOR_SPEED;
+        double beltA = AlternatorPhysics.beltCurrentA(
+                now.beltW, spec.setPointV(), copperOhm, windingC, spec.ratedA(), now.turningLossW);
+        if (beltA < least) {
+            least = beltA;
+            limit = AlternatorLimit.BELT;
+        }
+        if (spec.capA() < least) {
+            least = spec.capA();
+            limit = AlternatorLimit.REGULATOR_CAP;
+        }
+        double cool = AlternatorPhysics.cutBackShare(caseC, spec.cutBackFromC(), spec.cutBackToC());
+        double heatA = cool * (spec.capA() < maxA ? spec.capA() : maxA);
+        if (cool < 1 && heatA < least) {
+            least = heatA;
+            limit = AlternatorLimit.HEAT;
+        }
+        double ramp = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
+        if (ramp < 1) {
+            least *= ramp;
+            limit = AlternatorLimit.START_RAMP;
+        }
+        availableA = least;
+        runningS += stepS;
+    }
+
+    /**
+     * Ends the step.
+     *
+     * @param currentA mean current drawn, A
+     * @param outputV voltage at its terminals, V
+     * @param underBonnetC air around it, °C
+     */
+    public void settle(double currentA, double outputV, double underBonnetC) {
+        double lossW = AlternatorPhysics.electricalLossW(currentA, copperOhm, windingC, spec.ratedA());
+        shaftW = AlternatorPhysics.shaftW(currentA * outputV, lossW, speed.turningLossW);
+        double q1W = lossW + speed.toWindingWK * underBonnetC;
+        double q2W = speed.turningLossW + speed.toCaseWK * underBonnetC;
+        double rest1C = speed.nodes.rest1C(q1W, q2W);
+        double rest2C = speed.nodes.rest2C(q1W, q2W);
+        double d1K = windingC - rest1C;
+        double d2K = caseC - rest2C;
+        windingC = rest1C + speed.nodes.after1K(d1K, d2K);
+        caseC = rest2C + speed.nodes.after2K(d1K, d2K);
+    }
+
+    /** Fuel the drawn current cost in the last step, litres; turning it idle is the vehicle's own fuel. */
+    public double fuelLitres(double currentA) {
+        double chargingW = currentA > 0 ? shaftW - speed.turningLossW : 0;
+        return AlternatorPhysics.fuelLitresPerH(chargingW, engine.fuel()) * stepS / 3600;
+    }
+
+    /** Current it can give in this step, A, as a mean over the step. */
+    public double availableA() {
+        return availableA;
+    }
+
+    /** What keeps it from giving more. */
+    public AlternatorLimit limit() {
+        return limit;
+    }
+
+    public double caseC() {
+        return caseC;
+    }
+
+    public double windingC() {
+        return windingC;
+    }
+
+    /** Shaft power of the last step, W. */
+    public double shaftW() {
+        return shaftW;
+    }
+}

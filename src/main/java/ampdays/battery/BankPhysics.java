@@ -1,0 +1,84 @@
+package ampdays.battery;
+
+/** The bank's equations: bus voltage, resistance, limits of charging. */
+public final class BankPhysics {
+    private BankPhysics() {}
+
+    /**
+     * Bus voltage of a source of voltage E behind resistance R, with a constant current and a constant power fed into
+     * the bus: V solves V = E + R (I + P/V), so V = (B + sqrt(B² + 4 R P))/2 with B = E + R I.
+     *
+     * <p>For P &lt; 0 this is the constant-power discharge I = (E - sqrt(E² - 4 R P))/(2R) of the internal-resistance
+     * model. Reference: BankPhysicsTest against table constant_power_battery.
+     *
+     * @param emfV open-circuit voltage E, V
+     * @param resistanceOhm R, Ω, from 0
+     * @param currentA constant current into the bus, A; negative for a load
+     * @param powerW constant power into the bus, W; negative for a load
+     * @return V, or NaN when no voltage can carry that power
+     */
+    public static double busV(double emfV, double resistanceOhm, double currentA, double powerW) {
+        double b = emfV + resistanceOhm * currentA;
+        double root = b * b + 4 * resistanceOhm * powerW;
+        return root < 0 || b <= 0 ? Double.NaN : (b + Math.sqrt(root)) / 2;
+    }
+
+    /**
+     * The same with a regulated source besides: set point U behind resistance Rc, so that its current is (U - V)/Rc.
+     * V solves V (1 + R/Rc) = E + R U/Rc + R I + R P/V.
+     *
+     * @param setPointV U, V
+     * @param cableOhm Rc, Ω, above 0
+     */
+    public static double regulatedBusV(
+            double emfV, double resistanceOhm, double currentA, double powerW, double setPointV, double cableOhm) {
+        double ratio = resistanceOhm / cableOhm;
+        double a = 1 + ratio;
+        return busV((emfV + ratio * setPointV) / a, resistanceOhm / a, currentA, powerW);
+    }
+
+    /**
+     * Resistance at a temperature: R = R25 exp(0.02 (25 - T)), from memory; held to -20 to 60 °C.
+     *
+     * @return factor on the resistance at 25 °C
+     */
+    public static double resistanceFactor(double temperatureC) {
+        double t = temperatureC < -20 ? -20 : temperatureC > 60 ? 60 : temperatureC;
+        return Math.exp(0.02 * (25 - t));
+    }
+
+    /**
+     * Charge limit by cell temperature as a share of the limit at 25 to 50 °C: none below 0 °C and above 60 °C, 0.2
+     * from 0 to 10 °C, 0.4 from 10 to 25 °C, 1 from 25 to 50 °C, 0.2 from 50 to 60 °C.
+     *
+     * <p>Source: operation manual of a 48 V lithium iron phosphate battery, table 4.3 "charge current" (0.1, 0.2, 0.5,
+     * 0.1 C), taken as steps relative to its 0.5 C. Reference: BankPhysicsTest.
+     */
+    public static double chargeShare(double temperatureC) {
+        if (temperatureC < 0 || temperatureC > 60) {
+            return 0;
+        }
+        if (temperatureC < 10) {
+            return 0.2;
+        }
+        if (temperatureC < 25) {
+            return 0.4;
+        }
+        return temperatureC <= 50 ? 1 : 0.2;
+    }
+
+    /**
+     * Charge current near full: the limit up to {@code fromShare}, then a straight line to the tail current at full.
+     *
+     * @param soc state of charge, 0 to 1
+     * @param limitA limit below the taper, A
+     * @param tailA current at full, A
+     */
+    public static double taperA(double soc, double limitA, double tailA, double fromShare) {
+        if (soc <= fromShare || limitA <= tailA) {
+            return limitA;
+        }
+        double share = (soc - fromShare) / (1 - fromShare);
+        return limitA + (tailA - limitA) * share;
+    }
+}

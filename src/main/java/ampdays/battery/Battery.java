@@ -1,0 +1,172 @@
+package ampdays.battery;
+
+import ampdays.heat.OneNodeStep;
+
+/**
+ * The house bank during one run: state of charge, temperature, protection. One run, one thread.
+ *
+ * <p>A step is {@link #open} (what can it give and take now), then, once the bus is solved, {@link #settle}.
+ */
+public final class Battery {
+    private static final double HOURS_A_MONTH = 720;
+    private static final double CHARGE_AGAIN_C = 3;
+    private static final double RECONNECT_WAIT_S = 600;
+
+    private final BankSpec spec;
+    private final double stepS;
+    private final double chargeAs;
+    private final double standbyA;
+    private final OneNodeStep heat;
+    private double soc;
+    private double temperatureC;
+    private boolean tooCold;
+    private boolean loadsCut;
+    private double sinceCutS;
+
+    private double emfV;
+    private double ohmicOhm;
+    private double driftOhm;
+    private double chargeMaxA;
+    private double dischargeMaxA;
+    private ChargeLimit chargeLimit = ChargeLimit.RATE;
+
+    private double storedJ;
+    private double resistanceJ;
+    private double chargeLossJ;
+    private double standbyJ;
+
+    public Battery(BankSpec spec, double startC, double stepS) {
+        this.spec = spec;
+        this.stepS = stepS;
+        this.chargeAs = spec.capacityAh() * 3600;
+        this.standbyA = spec.electronicsA() + spec.capacityAh() * spec.selfDischargePerMonth() / HOURS_A_MONTH;
+        this.heat = new OneNodeStep(spec.heatJK(), spec.heatWK(), stepS);
+        this.soc = spec.startShare();
+        this.temperatureC = startC;
+        this.loadsCut = soc <= spec.cutOutShare();
+    }
+
+    /** Works out what the bank can give and take in the step that begins. */
+    public void open() {
+        emfV = spec.seriesCells() * OpenCircuit.cellV(soc, temperatureC);
+        double slopeV = spec.seriesCells() * OpenCircuit.slopeV(soc, temperatureC);
+        ohmicOhm = spec.resistanceOhm() * BankPhysics.resistanceFactor(temperatureC);
+        driftOhm = slopeV * stepS / (2 * chargeAs);
+        tooCold = tooCold ? temperatureC < CHARGE_AGAIN_C : temperatureC < 0;
+        openCharging();
+        double leftA = soc * chargeAs / stepS - standbyA;
+        dischargeMaxA = leftA < spec.dischargeLimitA() ? leftA : spec.dischargeLimitA();
+        double peakA = emfV / (2 * (ohmicOhm + driftOhm));
+        dischargeMaxA = dischargeMaxA < peakA ? dischargeMaxA : peakA;
+        dischargeMaxA = dischargeMaxA > 0 ? dischargeMaxA : 0;
+    }
+
+    private void openCharging() {
+        double share = tooCold ? 0 : BankPhysics.chargeShare(temperatureC);
+        double rateA = spec.chargeC() * spec.capacityAh() * share;
+        rateA = rateA < spec.chargeLimitA() ? rateA : spec.chargeLimitA();
+        chargeLimit = share > 0 ? ChargeLimit.RATE : tooCold ? ChargeLimit.TOO_COLD : ChargeLimit.TOO_HOT;
+        double taperA = BankPhysics.taperA(soc, rateA, spec.tailC() * spec.capacityAh(), spec.taperFromShare());
+        double absorptionA = (spec.absorptionV() - emfV) / (ohmicOhm + driftOhm);
+        double nearA = absorptionA < taperA ? absorptionA : taperA;
+        nearA = nearA > 0 ? nearA : 0;
+        if (nearA < rateA) {
+            chargeLimit = ChargeLimit.NEAR_FULL;
+        }
+        double roomA = ((1 - soc) * chargeAs / stepS + standbyA) / spec.coulombicEfficiency();
+        if (roomA < nearA) {
+            chargeLimit = ChargeLimit.FULL;
+            nearA = roomA;
+        }
+        chargeMaxA = nearA;
+    }
+
+    /**
+     * Takes the step's current.
+     *
+     * @param currentA into the bank, A, within what {@link #open} offered
+     * @param busV bus voltage, V
+     * @param cabinC air around the bank, °C
+     */
+    public void settle(double currentA, double busV, double cabinC) {
+        double midV = emfV + driftOhm * currentA;
+        double efficiency = currentA > 0 ? spec.coulombicEfficiency() : 1;
+        double chargedAs = currentA * efficiency * stepS;
+        double standbyAs = standbyA * stepS;
+        double leftAs = soc * chargeAs + chargedAs;
+        standbyAs = standbyAs < leftAs ? standbyAs : leftAs > 0 ? leftAs : 0;
+        double next = soc + (chargedAs - standbyAs) / chargeAs;
+        soc = next < 0 ? 0 : next > 1 ? 1 : next;
+
+        storedJ = midV * (chargedAs - standbyAs);
+        resistanceJ = ohmicOhm * currentA * currentA * stepS;
+        chargeLossJ = midV * currentA * (1 - efficiency) * stepS;
+        standbyJ = midV * standbyAs;
+        temperatureC = heat.nextC(temperatureC, cabinC, (resistanceJ + chargeLossJ + standbyJ) / stepS);
+
+        sinceCutS += stepS;
+        if (loadsCut) {
+            loadsCut = soc < spec.reconnectShare() || sinceCutS < RECONNECT_WAIT_S;
+        } else if (soc <= spec.cutOutShare() || !(busV >= spec.cutOutV())) {
+            loadsCut = true;
+            sinceCutS = 0;
+        }
+    }
+
+    public double soc() {
+        return soc;
+    }
+
+    public double temperatureC() {
+        return temperatureC;
+    }
+
+    /** Whether the loads are cut off until the bank has recovered. */
+    public boolean loadsCut() {
+        return loadsCut;
+    }
+
+    /** Open-circuit voltage at the start of the step, V. */
+    public double emfV() {
+        return emfV;
+    }
+
+    /** Resistance that the bus sees, half a step's drift of the open-circuit voltage in it, Ω. */
+    public double busOhm() {
+        return ohmicOhm + driftOhm;
+    }
+
+    public double chargeMaxA() {
+        return chargeMaxA;
+    }
+
+    public double dischargeMaxA() {
+        return dischargeMaxA;
+    }
+
+    public ChargeLimit chargeLimit() {
+        return chargeLimit;
+    }
+
+    /** Change of store in the last step, J. */
+    public double storedJ() {
+        return storedJ;
+    }
+
+    public double resistanceJ() {
+        return resistanceJ;
+    }
+
+    public double chargeLossJ() {
+        return chargeLossJ;
+    }
+
+    public double standbyJ() {
+        return standbyJ;
+    }
+
+    /** Heat given to the cabin in the last step, W. */
+    public double heatW() {
+        return (resistanceJ + chargeLossJ + standbyJ) / stepS;
+    }
+}

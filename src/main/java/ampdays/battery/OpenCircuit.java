@@ -1,0 +1,99 @@
+package ampdays.battery;
+
+/**
+ * Open-circuit voltage of one lithium iron phosphate cell against state of charge and temperature.
+ *
+ * <p>Source: a cell maker's specification, Q/GX 030-2019, appendix A.4 "SOC-OCV table", as transcribed identically in
+ * two public repositories. The table lists one value for 75 to 90 %; between its lines we interpolate, beyond its
+ * temperatures (-10 to 45 °C) the edge holds. Leaves out hysteresis (10 to 20 mV per cell, from memory). Reference:
+ * OpenCircuitTest.
+ */
+public final class OpenCircuit {
+    private static final int COLUMNS = 12;
+    private static final int ROWS = 21;
+    private static final double LOWEST_C = -10;
+    private static final double COLUMN_K = 5;
+
+    /** Temperatures of the table, °C, and its lines from 0 to 100 % in steps of 5 %. */
+    private static final double[] TABLE_C = {-10, 0, 10, 15, 25, 35, 45};
+
+    private static final double[][] TABLE_V = {
+        {3.227, 3.175, 3.072, 3.024, 2.928, 2.830, 2.732},
+        {3.246, 3.209, 3.188, 3.186, 3.180, 3.149, 3.117},
+        {3.259, 3.230, 3.215, 3.213, 3.210, 3.205, 3.201},
+        {3.266, 3.250, 3.236, 3.234, 3.230, 3.223, 3.217},
+        {3.270, 3.264, 3.258, 3.256, 3.253, 3.248, 3.242},
+        {3.272, 3.273, 3.272, 3.272, 3.272, 3.267, 3.261},
+        {3.273, 3.277, 3.280, 3.281, 3.284, 3.280, 3.277},
+        {3.274, 3.279, 3.282, 3.284, 3.288, 3.290, 3.293},
+        {3.276, 3.279, 3.283, 3.285, 3.288, 3.291, 3.294},
+        {3.277, 3.280, 3.284, 3.285, 3.289, 3.292, 3.295},
+        {3.280, 3.282, 3.285, 3.287, 3.290, 3.293, 3.296},
+        {3.285, 3.285, 3.288, 3.290, 3.294, 3.295, 3.297},
+        {3.292, 3.293, 3.298, 3.302, 3.310, 3.306, 3.301},
+        {3.293, 3.304, 3.316, 3.319, 3.324, 3.325, 3.327},
+        {3.304, 3.314, 3.323, 3.324, 3.327, 3.329, 3.330},
+        {3.309, 3.318, 3.324, 3.325, 3.328, 3.329, 3.331},
+        {3.309, 3.318, 3.324, 3.325, 3.328, 3.329, 3.331},
+        {3.309, 3.318, 3.324, 3.325, 3.328, 3.329, 3.331},
+        {3.309, 3.318, 3.324, 3.325, 3.328, 3.329, 3.331},
+        {3.320, 3.319, 3.325, 3.326, 3.329, 3.330, 3.331},
+        {3.361, 3.335, 3.340, 3.352, 3.375, 3.354, 3.334},
+    };
+
+    /** The same on an even grid of temperatures, one run of states of charge after the other. */
+    private static final double[] GRID_V = evenGrid();
+
+    private OpenCircuit() {}
+
+    private static double[] evenGrid() {
+        double[] grid = new double[COLUMNS * ROWS];
+        for (int column = 0; column < COLUMNS; column++) {
+            double temperatureC = LOWEST_C + column * COLUMN_K;
+            int right = 1;
+            while (TABLE_C[right] < temperatureC) {
+                right++;
+            }
+            double share = (temperatureC - TABLE_C[right - 1]) / (TABLE_C[right] - TABLE_C[right - 1]);
+            for (int row = 0; row < ROWS; row++) {
+                grid[column * ROWS + row] = TABLE_V[row][right - 1] * (1 - share) + TABLE_V[row][right] * share;
+            }
+        }
+        return grid;
+    }
+
+    /**
+     * Voltage of one cell at rest, V.
+     *
+     * @param soc state of charge, 0 to 1, held to that range
+     * @param temperatureC cell temperature, °C, held to -10 to 45
+     */
+    public static double cellV(double soc, double temperatureC) {
+        double at = place(soc);
+        int row = row(at);
+        return lineV(row, temperatureC) * (1 - (at - row)) + lineV(row + 1, temperatureC) * (at - row);
+    }
+
+    /** Slope of {@link #cellV} with state of charge, V per whole charge; that of the stretch below at a break. */
+    public static double slopeV(double soc, double temperatureC) {
+        int row = row(place(soc));
+        return (lineV(row + 1, temperatureC) - lineV(row, temperatureC)) * (ROWS - 1);
+    }
+
+    private static double place(double soc) {
+        double at = soc * (ROWS - 1);
+        return at < 0 ? 0 : at > ROWS - 1 ? ROWS - 1 : at;
+    }
+
+    private static int row(double at) {
+        return at >= ROWS - 1 ? ROWS - 2 : (int) at;
+    }
+
+    private static double lineV(int row, double temperatureC) {
+        double at = (temperatureC - LOWEST_C) / COLUMN_K;
+        at = at < 0 ? 0 : at > COLUMNS - 1 ? COLUMNS - 1 : at;
+        int column = at >= COLUMNS - 1 ? COLUMNS - 2 : (int) at;
+        double share = at - column;
+        return GRID_V[column * ROWS + row] * (1 - share) + GRID_V[(column + 1) * ROWS + row] * share;
+    }
+}

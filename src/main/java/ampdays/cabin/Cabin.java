@@ -1,0 +1,126 @@
+package ampdays.cabin;
+
+import ampdays.heat.TwoNodeStep;
+
+/**
+ * The cabin during one run: air and mass temperature, humidity. One run, one thread.
+ *
+ * <p>{@link #open} takes the step's weather and gains; then either {@link #floatFree} or an air conditioner sets the end
+ * of the step ({@link #cooledTo}).
+ */
+public final class Cabin {
+    /** Linings and clothes store moisture: the air's own store times this; a guess. */
+    private static final double MOISTURE_STORE = 5;
+
+    private static final double AIR_KG_M3 = 1.2;
+    private static final double EVAPORATION_J_PER_KG = 2.45e6;
+
+    private final CabinSpec spec;
+    private final double stepS;
+    private final double densityShare;
+    private final Ventilation parked;
+    private final Ventilation driving;
+    private double airC;
+    private double massC;
+    private double humidityRatio;
+
+    private Ventilation now;
+    private double q1W;
+    private double q2W;
+
+    /** What depends on whether the van moves. */
+    private record Ventilation(double airWK, double airKgS, TwoNodeStep nodes) {}
+
+    public Cabin(CabinSpec spec, double densityShare, double startC, double startHumidityRatio, double stepS) {
+        this.spec = spec;
+        this.stepS = stepS;
+        this.densityShare = densityShare;
+        this.parked = ventilation(spec.parkedAirChangesPerH());
+        this.driving = ventilation(spec.drivingAirChangesPerH());
+        this.now = parked;
+        this.airC = startC;
+        this.massC = startC;
+        this.humidityRatio = startHumidityRatio;
+    }
+
+    private Ventilation ventilation(double changesPerH) {
+        double airWK = CabinPhysics.airChangesWK(spec.volumeM3(), changesPerH, densityShare);
+        double toOutsideWK = CabinPhysics.envelopeWK(spec) + airWK;
+        return new Ventilation(
+                toOutsideWK,
+                spec.volumeM3() * AIR_KG_M3 * densityShare * changesPerH / 3600,
+                new TwoNodeStep(spec.airJK(), spec.massJK(), toOutsideWK, 0, spec.airToMassWK(), stepS));
+    }
+
+    /**
+     * Begins a step.
+     *
+     * @param outsideC outside air, °C
+     * @param faceGainW what sun and sky on opaque faces bring beyond outside air, W
+     * @param glassGainW light through the glass that becomes heat, W
+     * @param indoorHeatW people and appliances, W
+     */
+    public void open(boolean moves, double outsideC, double faceGainW, double glassGainW, double indoorHeatW) {
+        now = moves ? driving : parked;
+        q1W = now.airWK * outsideC + faceGainW + spec.solarToAirShare() * glassGainW + indoorHeatW;
+        q2W = (1 - spec.solarToAirShare()) * glassGainW;
+    }
+
+    /** Ends the step without cooling. */
+    public void floatFree() {
+        double rest1C = now.nodes.rest1C(q1W, q2W);
+        double rest2C = now.nodes.rest2C(q1W, q2W);
+        double d1K = airC - rest1C;
+        double d2K = massC - rest2C;
+        airC = rest1C + now.nodes.after1K(d1K, d2K);
+        massC = rest2C + now.nodes.after2K(d1K, d2K);
+    }
+
+    /** Ends the step at temperatures that an air conditioner has worked out, °C. */
+    public void cooledTo(double airAtEndC, double massAtEndC) {
+        airC = airAtEndC;
+        massC = massAtEndC;
+    }
+
+    /**
+     * Moisture balance of the step, implicit in the air change.
+     *
+     * @param outsideRatio humidity ratio outside, kg/kg
+     * @param peopleW latent heat of the people, W
+     * @param coilW latent heat taken out by the coil, W
+     */
+    public void moisten(double outsideRatio, double peopleW, double coilW) {
+        double storeKg = spec.volumeM3() * AIR_KG_M3 * densityShare * MOISTURE_STORE;
+        double gainKgS = (peopleW - coilW) / EVAPORATION_J_PER_KG;
+        double next = (humidityRatio + stepS / storeKg * (now.airKgS * outsideRatio + gainKgS))
+                / (1 + stepS / storeKg * now.airKgS);
+        humidityRatio = next > 0 ? next : 0;
+    }
+
+    public double airC() {
+        return airC;
+    }
+
+    public double massC() {
+        return massC;
+    }
+
+    public double humidityRatio() {
+        return humidityRatio;
+    }
+
+    /** The exact step that holds now. */
+    public TwoNodeStep nodes() {
+        return now.nodes;
+    }
+
+    /** Heat into the air node in this step without cooling, conductance times outside air included, W. */
+    public double q1W() {
+        return q1W;
+    }
+
+    /** Heat into the mass node in this step, W. */
+    public double q2W() {
+        return q2W;
+    }
+}

@@ -1,0 +1,148 @@
+package ampdays.cooling;
+
+import ampdays.heat.OnOffCooling;
+import ampdays.heat.TwoNodeStep;
+
+/**
+ * An air conditioner during one run. Each step it is told the cabin's heat flows and sets the cabin's two temperatures
+ * at the end of the step; how much current it took and how much moisture it drew out can be read afterwards. One run,
+ * one thread.
+ */
+public final class Cooler {
+    private final CoolerSpec spec;
+    private final OnOffCooling onOff;
+    private boolean lowVoltage;
+
+    private double node1C;
+    private double node2C;
+    private double inputW;
+    private double sensibleW;
+    private double latentW;
+
+    public Cooler(CoolerSpec spec) {
+        this.spec = spec;
+        this.onOff = new OnOffCooling(spec.leastRunS(), spec.leastRestS(), spec.coldStartS());
+    }
+
+    /** Stops; the cabin floats. */
+    public void off() {
+        onOff.stop();
+        inputW = 0;
+        sensibleW = 0;
+        latentW = 0;
+    }
+
+    /**
+     * Whether the bus voltage of the step before lets it run, with hysteresis between cut-out and restart.
+     *
+     * @param busV bus voltage, V
+     */
+    public boolean mayRun(double busV) {
+        lowVoltage = lowVoltage ? busV < spec.restartV() : busV < spec.cutOutV();
+        return !lowVoltage;
+    }
+
+    /**
+     * Cools the cabin for one step.
+     *
+     * @param nodes the cabin's exact step
+     * @param from1C air at the start, °C
+     * @param from2C mass at the start, °C
+     * @param q1W heat into the air node without cooling, conductance times outside air included, W
+     * @param q2W heat into the mass node, W
+     * @param setC temperature wanted, °C
+     * @param wetBulbC indoor wet bulb, °C
+     * @param outdoorC outdoor air, °C
+     * @param busV bus voltage of the step before, V
+     */
+    public void step(
+            TwoNodeStep nodes,
+            double from1C,
+            double from2C,
+            double q1W,
+            double q2W,
+            double setC,
+            double wetBulbC,
+            double outdoorC,
+            double busV) {
+        double x = CoolerPhysics.heldWetBulbC(wetBulbC);
+        double y = CoolerPhysics.heldOutdoorC(outdoorC);
+        double capacityW = spec.ratedCapacityW() * spec.curves().capacityFactor(x, y);
+        double fullInputW = capacityW * spec.curves().inputFactor(x, y) / spec.ratedCop();
+        double sensibleShare = CoolerPhysics.sensibleShare(from1C, wetBulbC);
+        double mostShare = busV < spec.stepDownV() ? spec.stepDownShare() : 1;
+        double load;
+        if (spec.variableSpeed()) {
+            load = variableSpeed(nodes, from1C, from2C, q1W, q2W, setC, capacityW * sensibleShare, mostShare);
+            inputW = fullInputW
+                    * CoolerPhysics.partLoadInput(load, spec.partLoadBlend(), spec.turnDownShare(), spec.cyclingLoss());
+        } else {
+            onOff.step(
+                    nodes,
+                    from1C,
+                    from2C,
+                    q1W,
+                    q2W,
+                    capacityW * sensibleShare * mostShare,
+                    setC - spec.bandK() / 2,
+                    setC + spec.bandK() / 2);
+            node1C = onOff.node1C();
+            node2C = onOff.node2C();
+            load = mostShare * onOff.coolS() / nodes.stepS();
+            inputW = fullInputW * mostShare * onOff.runS() / nodes.stepS();
+        }
+        sensibleW = capacityW * sensibleShare * load;
+        latentW = capacityW * (1 - sensibleShare) * load;
+    }
+
+    /** Share of full capacity that brings the air to the wanted temperature at the end of the step. */
+    private double variableSpeed(
+            TwoNodeStep nodes,
+            double from1C,
+            double from2C,
+            double q1W,
+            double q2W,
+            double setC,
+            double mostSensibleW,
+            double mostShare) {
+        double rest1C = nodes.rest1C(q1W, q2W);
+        double rest2C = nodes.rest2C(q1W, q2W);
+        double free1C = rest1C + nodes.after1K(from1C - rest1C, from2C - rest2C);
+        double neededW = (free1C - setC) / nodes.first1KPerW();
+        double load = neededW / mostSensibleW;
+        load = load < 0 ? 0 : load > mostShare ? mostShare : load;
+        double cooledW = q1W - load * mostSensibleW;
+        rest1C = nodes.rest1C(cooledW, q2W);
+        rest2C = nodes.rest2C(cooledW, q2W);
+        double d1K = from1C - rest1C;
+        double d2K = from2C - rest2C;
+        node1C = rest1C + nodes.after1K(d1K, d2K);
+        node2C = rest2C + nodes.after2K(d1K, d2K);
+        return load;
+    }
+
+    /** Air at the end of the step, °C. */
+    public double node1C() {
+        return node1C;
+    }
+
+    /** Mass at the end of the step, °C. */
+    public double node2C() {
+        return node2C;
+    }
+
+    /** Mean electrical input of the step, W. */
+    public double inputW() {
+        return inputW;
+    }
+
+    /** Mean cooling of the air, W. */
+    public double sensibleW() {
+        return sensibleW;
+    }
+
+    /** Mean cooling that took moisture out, W. */
+    public double latentW() {
+        return latentW;
+    }
+}
