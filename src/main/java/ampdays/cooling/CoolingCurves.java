@@ -8,35 +8,42 @@ package ampdays.cooling;
  */
 public enum CoolingCurves {
     /** Set A, a window unit. */
-    WINDOW(
-            new Biquadratic(0.942587793, 0.009543347, 0.00068377, -0.011042676, 0.000005249, -0.00000972),
-            new Biquadratic(0.342414409, 0.034885008, -0.0006237, 0.004977216, 0.000437951, -0.000728028)),
+    WINDOW {
+        @Override
+        public double capacityFactor(double wetBulbC, double outdoorC) {
+            return biquadratic(
+                    wetBulbC, outdoorC, 0.942587793, 0.009543347, 0.00068377, -0.011042676, 0.000005249, -0.00000972);
+        }
+
+        @Override
+        public double inputFactor(double wetBulbC, double outdoorC) {
+            return biquadratic(
+                    wetBulbC, outdoorC, 0.342414409, 0.034885008, -0.0006237, 0.004977216, 0.000437951, -0.000728028);
+        }
+    },
     /** Set B, a packaged unit. */
-    PACKAGED(
-            new Biquadratic(0.766956, 0.0107756, -0.0000414703, 0.00134961, -0.000261144, 0.000457488),
-            new Biquadratic(0.297145, 0.0430933, -0.000748766, 0.00597727, 0.000482112, -0.000956448));
+    PACKAGED {
+        @Override
+        public double capacityFactor(double wetBulbC, double outdoorC) {
+            return biquadratic(
+                    wetBulbC, outdoorC, 0.766956, 0.0107756, -0.0000414703, 0.00134961, -0.000261144, 0.000457488);
+        }
 
-    private final Biquadratic capacity;
-    private final Biquadratic input;
-
-    CoolingCurves(Biquadratic capacity, Biquadratic input) {
-        this.capacity = capacity;
-        this.input = input;
-    }
+        @Override
+        public double inputFactor(double wetBulbC, double outdoorC) {
+            return biquadratic(
+                    wetBulbC, outdoorC, 0.297145, 0.0430933, -0.000748766, 0.00597727, 0.000482112, -0.000956448);
+        }
+    };
 
     /** Capacity relative to the rating. */
-    public double capacityFactor(double wetBulbC, double outdoorC) {
-        return capacity.at(wetBulbC, outdoorC);
-    }
+    public abstract double capacityFactor(double wetBulbC, double outdoorC);
 
     /** Input per cooling, relative to the rating. */
-    public double inputFactor(double wetBulbC, double outdoorC) {
-        return input.at(wetBulbC, outdoorC);
-    }
+    public abstract double inputFactor(double wetBulbC, double outdoorC);
 
-    private record Biquadratic(double c1, double c2, double c3, double c4, double c5, double c6) {
-        double at(double x, double y) {
-            return c1 + x * (c2 + c3 * x + c6 * y) + y * (c4 + c5 * y);
-        }
+    private static double biquadratic(
+            double x, double y, double c1, double c2, double c3, double c4, double c5, double c6) {
+        return c1 + x * (c2 + c3 * x + c6 * y) + y * (c4 + c5 * y);
     }
 }
