@@ -24,7 +24,6 @@ public final class Alternator {
     private double runningS;
     private double availableA;
     private AlternatorLimit limit = AlternatorLimit.ROTOR_SPEED;
-    private double shaftW;
 
     /** What depends on the rotor's speed alone, worked out once. */
     private record Speed(
@@ -119,12 +118,10 @@ public final class Alternator {
      * Ends the step.
      *
      * @param currentA mean current drawn, A
-     * @param outputV voltage at its terminals, V
      * @param underBonnetC air around it, °C
      */
-    public void settle(double currentA, double outputV, double underBonnetC) {
+    public void settle(double currentA, double underBonnetC) {
         double lossW = AlternatorPhysics.electricalLossW(currentA, copperOhm, windingC, spec.ratedA());
-        shaftW = AlternatorPhysics.shaftW(currentA * outputV, lossW, speed.turningLossW);
         double q1W = lossW + speed.toWindingWK * underBonnetC;
         double q2W = speed.turningLossW + speed.toCaseWK * underBonnetC;
         double rest1C = speed.nodes.rest1C(q1W, q2W);
@@ -135,10 +132,22 @@ public final class Alternator {
         caseC = rest2C + speed.nodes.after2K(d1K, d2K);
     }
 
-    /** Fuel the drawn current cost in the last step, litres; turning it idle is the vehicle's own fuel. */
-    public double fuelLitres(double currentA) {
-        double chargingW = currentA > 0 ? shaftW - speed.turningLossW : 0;
-        return AlternatorPhysics.fuelLitresPerH(chargingW, engine.fuel()) * stepS / 3600;
+    /**
+     * Fuel that the last step cost, litres, beyond that of a smaller current; turning the machine without current is the
+     * vehicle's own fuel.
+     *
+     * @param currentA current drawn, A
+     * @param otherwiseA current that would have been drawn anyway, A
+     * @param outputV voltage at its terminals, V
+     */
+    public double fuelLitres(double currentA, double otherwiseA, double outputV) {
+        if (currentA <= otherwiseA) {
+            return 0;
+        }
+        double moreW = (currentA - otherwiseA) * outputV
+                + AlternatorPhysics.electricalLossW(currentA, copperOhm, windingC, spec.ratedA())
+                - AlternatorPhysics.electricalLossW(otherwiseA, copperOhm, windingC, spec.ratedA());
+        return AlternatorPhysics.fuelLitresPerH(moreW, engine.fuel()) * stepS / 3600;
     }
 
     /** Current it can give in this step, A, as a mean over the step. */
@@ -157,10 +166,5 @@ public final class Alternator {
 
     public double windingC() {
         return windingC;
-    }
-
-    /** Shaft power of the last step, W. */
-    public double shaftW() {
-        return shaftW;
     }
 }

@@ -5,7 +5,7 @@ public final class DcDcCharger {
     private DcDcCharger() {}
 
     /**
-     * Output power that an input current gives: P = η I (U - Rc I). Reference: DcDcChargerTest.
+     * Output power that an input current gives: P = η I (U - Rc I). Reference: AlternatorPhysicsTest.
      *
      * @param inputA current from the take-off point, A, from 0
      * @param sourceV voltage there, V

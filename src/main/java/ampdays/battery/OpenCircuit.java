@@ -6,7 +6,7 @@ package ampdays.battery;
  * <p>Source: a cell maker's specification, Q/GX 030-2019, appendix A.4 "SOC-OCV table", as transcribed identically in
  * two public repositories. The table lists one value for 75 to 90 %; between its lines we interpolate, beyond its
  * temperatures (-10 to 45 °C) the edge holds. Leaves out hysteresis (10 to 20 mV per cell, from memory). Reference:
- * OpenCircuitTest.
+ * BankPhysicsTest.
  */
 public final class OpenCircuit {
     private static final int COLUMNS = 12;

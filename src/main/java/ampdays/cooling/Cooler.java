@@ -9,6 +9,8 @@ import ampdays.heat.TwoNodeStep;
  * one thread.
  */
 public final class Cooler {
+    private static final double RATED_WET_BULB_C = 19.44;
+
     private final CoolerSpec spec;
     private final OnOffCooling onOff;
     private boolean lowVoltage;
@@ -40,6 +42,19 @@ public final class Cooler {
     public boolean mayRun(double busV) {
         lowVoltage = lowVoltage ? busV < spec.restartV() : busV < spec.cutOutV();
         return !lowVoltage;
+    }
+
+    /**
+     * Input at full capacity at the rated indoor wet bulb, W: what it would ask for if it had power.
+     *
+     * @param outdoorC outdoor air, °C
+     */
+    public double fullInputW(double outdoorC) {
+        double y = CoolerPhysics.heldOutdoorC(outdoorC);
+        return spec.ratedCapacityW()
+                * spec.curves().capacityFactor(RATED_WET_BULB_C, y)
+                * spec.curves().inputFactor(RATED_WET_BULB_C, y)
+                / spec.ratedCop();
     }
 
     /**

@@ -39,7 +39,7 @@ public final class CoolerPhysics {
      * D). No measured curve of a small roof unit is at hand: the blend is a guess whose range is the two curves.
      *
      * <p>Below the turn-down the unit cycles: input = input(turn-down) (x/turn-down)/PLF with PLF = 1 - Cd (1 -
-     * x/turn-down), the form of AHRI 210/240 (from memory). Reference: CoolerPhysicsTest against the printed values of
+     * x/turn-down), the form of AHRI 210/240 (from memory). Reference: CoolingTest against the printed values of
      * both curves.
      *
      * @param load share of full capacity asked for, 0 to 1

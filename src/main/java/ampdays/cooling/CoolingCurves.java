@@ -4,7 +4,7 @@ package ampdays.cooling;
  * Published sets of biquadratic curves c1 + c2 x + c3 x² + c4 y + c5 y² + c6 x y of capacity and energy-input ratio,
  * relative to the rating point, x = indoor wet bulb, y = outdoor dry bulb, °C. Source: the curve sets of public
  * building-energy example inputs (window unit; packaged unit), each also carried by two model libraries. Reference:
- * CoolerPhysicsTest against table dx_cooling_curves.
+ * CoolingTest against table dx_cooling_curves.
  */
 public enum CoolingCurves {
     /** Set A, a window unit. */

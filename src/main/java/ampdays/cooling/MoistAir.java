@@ -5,7 +5,7 @@ package ampdays.cooling;
  * air has the same enthalpy, h = 1.006 T + w (2501 + 1.86 T) kJ per kg of dry air (textbook form, from memory).
  * Saturation pressure by Magnus, 611.2 exp(17.62 T/(243.12 + T)) Pa (WMO guide No. 8, from memory). Off the true wet
  * bulb by less than 0.3 K in the range of rooms (checked against the rating point 26.7 °C / 19.4 °C, 50.7 % humidity).
- * Reference: MoistAirTest.
+ * Reference: CoolingTest.
  */
 public final class MoistAir {
 

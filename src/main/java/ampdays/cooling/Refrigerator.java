@@ -6,11 +6,14 @@ package ampdays.cooling;
  *
  * <p>While the compressor runs it draws constant power P and cools P·COP with COP = share · Te/(Tk - Te), Te the inside
  * less the approach, Tk the air at the condenser plus the approach, both in kelvin (Carnot with approaches). Leaves out
- * ice, defrost and speed control. Reference: RefrigeratorTest, against the published growth of use with ambient (Int.
+ * ice, defrost and speed control. Reference: CoolingTest, against the published growth of use with ambient (Int.
  * J. Energy Engineering, household units, 20 to 33 °C: 15 to 53 %, and its Carnot-type band 1.15 to 2.4).
  */
 public final class Refrigerator {
     private static final double KELVIN = 273.15;
+
+    /** Hours a day in which people are up and use it; a guess. */
+    private static final double USED_HOURS = 16;
 
     private final RefrigeratorSpec spec;
     private final double tauS;
@@ -18,8 +21,7 @@ public final class Refrigerator {
     private final double wholeStep;
     private double insideC;
     private boolean on;
-    private double inputW;
-    private double heatW;
+    private double askedW;
 
     public Refrigerator(RefrigeratorSpec spec, double stepS) {
         this.spec = spec;
@@ -48,21 +50,18 @@ public final class Refrigerator {
      * @param powered whether it has power
      */
     public void step(double cabinC, boolean usersUp, boolean powered) {
-        double leakAndUseW = usersUp ? spec.dailyUseWh() / 16 : 0;
-        double condenserC = cabinC + spec.condenserRiseK();
-        double cop = cop(insideC, condenserC, spec.approachK(), spec.carnotShare());
-        double runS = powered
-                ? cycle(cabinC + leakAndUseW / spec.uaWK(), cop)
-                : floatFree(cabinC + leakAndUseW / spec.uaWK());
-        double compressorW = spec.compressorW() * runS / stepS;
-        inputW = powered ? compressorW + spec.standingW() : 0;
-        heatW = inputW;
-    }
-
-    private double floatFree(double restC) {
-        on = false;
-        insideC = restC + (insideC - restC) * wholeStep;
-        return 0;
+        double useW = usersUp ? spec.dailyUseWh() / USED_HOURS : 0;
+        double warmRestC = cabinC + useW / spec.uaWK();
+        double runS;
+        if (powered) {
+            double condenserC = cabinC + spec.condenserRiseK();
+            runS = cycle(warmRestC, cop(insideC, condenserC, spec.approachK(), spec.carnotShare()));
+        } else {
+            on = false;
+            insideC = warmRestC + (insideC - warmRestC) * wholeStep;
+            runS = insideC > spec.insideC() ? stepS : 0;
+        }
+        askedW = spec.compressorW() * runS / stepS + spec.standingW();
     }
 
     private double cycle(double warmRestC, double cop) {
@@ -97,16 +96,11 @@ public final class Refrigerator {
         return insideC;
     }
 
-    /** Mean electrical input of the last step, W. */
-    public double inputW() {
-        return inputW;
-    }
-
     /**
-     * Heat given to the cabin, W: the electrical input. What it pumps out of its box came from the cabin, so the rest
-     * cancels over a cycle.
+     * Mean electrical input of the last step, W; without power, what it would have drawn. All of it ends as heat in the
+     * cabin: what it pumps out of its box came from there.
      */
-    public double heatW() {
-        return heatW;
+    public double askedW() {
+        return askedW;
     }
 }

@@ -5,7 +5,7 @@ package ampdays.heat;
  * time after each start in which nothing cools yet. It switches at the instant the exact curve crosses its threshold,
  * not at the end of the step. One run, one thread.
  *
- * <p>Leaves out: a curve that crosses a threshold and returns within the same step. Reference: OnOffCoolingTest.
+ * <p>Leaves out: a curve that crosses a threshold and returns within the same step. Reference: HeatNodesTest.
  */
 public final class OnOffCooling {
     private static final int BISECTIONS = 40;

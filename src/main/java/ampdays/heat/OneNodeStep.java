@@ -2,7 +2,7 @@ package ampdays.heat;
 
 /**
  * One heat node in one environment, advanced by the exact solution for constant inputs: T = Ts + (T0 - Ts) exp(-t/τ),
- * Ts = Te + Q/k, τ = C/k. Reference: OneNodeStepTest.
+ * Ts = Te + Q/k, τ = C/k. Reference: HeatNodesTest.
  */
 public final class OneNodeStep {
     private final double conductanceWK;

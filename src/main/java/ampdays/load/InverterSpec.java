@@ -18,4 +18,12 @@ public record InverterSpec(double ratedW, double idleW, double linearLoss, doubl
         Require.share("inverter linear loss", linearLoss);
         Require.share("inverter square loss", squareLoss);
     }
+
+    /**
+     * Input for an output, W: output + idle + linear·output + square·output²/rating. A common three-term form (no-load,
+     * proportional, resistive loss); no published curve of a vehicle inverter is at hand. Reference: LoadTest.
+     */
+    public double inputW(double outputW) {
+        return outputW + idleW + linearLoss * outputW + squareLoss * outputW * outputW / ratedW;
+    }
 }
