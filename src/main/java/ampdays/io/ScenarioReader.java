@@ -196,10 +196,7 @@ public final class ScenarioReader {
         }
         if (!complaint.isEmpty()) {
             problems.add(new InputProblem(
-                    origin.source(),
-                    origin.line(),
-                    origin.column(),
-                    "weather \"" + written + "\" " + complaint));
+                    origin.source(), origin.line(), origin.column(), "weather \"" + written + "\" " + complaint));
         }
     }
 

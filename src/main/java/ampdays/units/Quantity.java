@@ -105,6 +105,7 @@ public record Quantity(double value, Dimension dimension) {
     private static String example(Dimension... accepted) {
         double number = switch (accepted[0]) {
             case TEMPERATURE -> 24;
+            case POWER, ENERGY -> 500;
             case SHARE -> 80;
             case NUMBER -> 2.6;
             default -> 10;
