@@ -1,0 +1,153 @@
+package ampdays.scenario;
+
+import ampdays.load.Occasion;
+import ampdays.units.Dimension;
+import ampdays.units.Nearest;
+import ampdays.units.Quantity;
+import ampdays.units.QuantityException;
+import java.time.DateTimeException;
+import java.time.ZoneId;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** What a parameter's text may be, and how it is read. */
+public sealed interface Kind {
+    /** Reads a text without its mark; the exception's message is a predicate after the parameter's path. */
+    Reading read(String text) throws QuantityException;
+
+    /** What was read: a number with its dimension, or a word (NaN and empty). */
+    record Reading(double number, Optional<Dimension> dimension) {
+        static final Reading WORD = new Reading(Double.NaN, Optional.empty());
+    }
+
+    /**
+     * A number with a unit.
+     *
+     * @param dimensions accepted, the usual one first; the range is in its base unit and holds for it alone
+     * @param word a word accepted instead of a number, such as {@code off}; may be empty
+     */
+    record Measured(List<Dimension> dimensions, double low, double high, String word) implements Kind {
+        public Measured {
+            dimensions = List.copyOf(dimensions);
+        }
+
+        @Override
+        public Reading read(String text) throws QuantityException {
+            if (!word.isEmpty() && text.equals(word)) {
+                return Reading.WORD;
+            }
+            Quantity quantity = Quantity.parse(text, dimensions.toArray(new Dimension[0]));
+            double value = quantity.value();
+            boolean usual = quantity.dimension() == dimensions.get(0);
+            if (usual ? !(value >= low && value <= high) : !(value >= 0)) {
+                throw new QuantityException(
+                        "\"" + text + "\" is out of range. It must lie " + (usual ? range() : "above zero") + ".");
+            }
+            return new Reading(value, Optional.of(quantity.dimension()));
+        }
+
+        /** Such as {@code from 1 Ah to 100000 Ah}. */
+        public String range() {
+            Dimension usual = dimensions.get(0);
+            return "from " + usual.show(low) + " to " + usual.show(high);
+        }
+    }
+
+    /** A whole number. */
+    record Count(int low, int high) implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            String accepted = "Write a whole number from " + low + " to " + high + ".";
+            if (!text.matches("\\d{1,9}")) {
+                throw new QuantityException("\"" + text + "\" is not a whole number. " + accepted);
+            }
+            int number = Integer.parseInt(text);
+            if (number < low || number > high) {
+                throw new QuantityException("\"" + text + "\" is out of range. " + accepted);
+            }
+            return new Reading(number, Optional.of(Dimension.NUMBER));
+        }
+    }
+
+    /** One of some words. */
+    record Choice(List<String> words) implements Kind {
+        public Choice {
+            words = List.copyOf(words);
+        }
+
+        @Override
+        public Reading read(String text) throws QuantityException {
+            if (!words.contains(text)) {
+                throw new QuantityException("\"" + text + "\" is not one of its choices: " + String.join("; ", words)
+                        + "." + didYouMean(text, words));
+            }
+            return Reading.WORD;
+        }
+    }
+
+    /** Free text. */
+    record Text() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            if (text.isBlank()) {
+                throw new QuantityException("is empty. Write a text.");
+            }
+            return Reading.WORD;
+        }
+    }
+
+    /** The first day of a trip. */
+    record Date() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            Days.date(text);
+            return Reading.WORD;
+        }
+    }
+
+    /** A time zone by its public name. */
+    record Zone() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            try {
+                ZoneId.of(text);
+            } catch (DateTimeException e) {
+                throw new QuantityException("\"" + text + "\" is not a time zone. Write its public name, like "
+                        + "America/Phoenix, or an offset, like UTC-07:00."
+                        + didYouMean(
+                                text,
+                                ZoneId.getAvailableZoneIds().stream().sorted().toList()));
+            }
+            return Reading.WORD;
+        }
+    }
+
+    /** What the vehicle and the people do, one line each. */
+    record Timetable() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            TimetableLine.parseAll(text);
+            return Reading.WORD;
+        }
+    }
+
+    /** When a load may run: an occasion, clock windows, or both. */
+    record When() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            LoadTimes.parse(text);
+            return Reading.WORD;
+        }
+
+        static List<String> occasions() {
+            return Arrays.stream(Occasion.values())
+                    .map(o -> o.name().toLowerCase(java.util.Locale.ROOT))
+                    .toList();
+        }
+    }
+
+    static String didYouMean(String word, List<String> known) {
+        return Nearest.of(word, known).map(w -> " Did you mean " + w + "?").orElse("");
+    }
+}

@@ -1,0 +1,82 @@
+package ampdays.scenario;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Every parameter that a scenario may set, each declared once, in the order of the reference page. */
+public final class Registry {
+    private static final List<Section> SECTIONS = Stream.of(
+                    TripSections.all(), LivingSections.all(), SupplySections.all())
+            .flatMap(List::stream)
+            .toList();
+
+    private static final Map<String, Parameter> BY_PATH = byPath();
+
+    private Registry() {}
+
+    private static Map<String, Parameter> byPath() {
+        Map<String, Parameter> map = new LinkedHashMap<>();
+        for (Section section : SECTIONS) {
+            for (Parameter parameter : section.parameters()) {
+                if (map.put(parameter.path(), parameter) != null) {
+                    throw new IllegalStateException(parameter.path() + " is declared twice");
+                }
+            }
+        }
+        return java.util.Collections.unmodifiableMap(map);
+    }
+
+    public static List<Section> sections() {
+        return SECTIONS;
+    }
+
+    public static Optional<Section> section(String name) {
+        return SECTIONS.stream().filter(s -> s.name().equals(name)).findFirst();
+    }
+
+    /** The parameter at a path, in which a name given by the designer may stand for the {@code *}. */
+    public static Optional<Parameter> parameter(String path) {
+        Parameter exact = BY_PATH.get(path);
+        if (exact != null) {
+            return Optional.of(exact);
+        }
+        String[] parts = path.split("\\.", -1);
+        for (int i = 1; i < parts.length; i++) {
+            if (!parts[i].isBlank()) {
+                String[] named = parts.clone();
+                named[i] = "*";
+                Parameter found = BY_PATH.get(String.join(".", named));
+                if (found != null) {
+                    return Optional.of(found);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether more keys may follow below this path. */
+    public static boolean isGroup(String path) {
+        return path.isEmpty() || !children(path).isEmpty();
+    }
+
+    /** Keys that may follow a path; {@code *} stands for a free name. */
+    public static List<String> children(String path) {
+        List<String> keys = new ArrayList<>();
+        String[] prefix = path.isEmpty() ? new String[0] : path.split("\\.", -1);
+        for (String known : BY_PATH.keySet()) {
+            String[] parts = known.split("\\.", -1);
+            boolean below = parts.length > prefix.length;
+            for (int i = 0; below && i < prefix.length; i++) {
+                below = parts[i].equals(prefix[i]) || (i > 0 && parts[i].equals("*") && !BY_PATH.containsKey(path));
+            }
+            if (below && !keys.contains(parts[prefix.length])) {
+                keys.add(parts[prefix.length]);
+            }
+        }
+        return keys;
+    }
+}

@@ -1,0 +1,246 @@
+package ampdays.scenario;
+
+import ampdays.units.Dimension;
+import ampdays.units.QuantityException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The values of one design by path; immutable. What is not said comes from the section's preset, then from the
+ * parameter's default.
+ */
+public final class Values {
+    /** Written in place of a section or a named load, it takes the component out of the design. */
+    public static final String NONE = "none";
+
+    private final Map<String, Value> said;
+    private final Presets presets;
+
+    private Values(Map<String, Value> said, Presets presets) {
+        this.said = said;
+        this.presets = presets;
+    }
+
+    public static Values empty(Presets presets) {
+        return new Values(Map.of(), presets);
+    }
+
+    /** The value in force at a path, if the design has one. */
+    public Optional<Value> find(String path) {
+        Value own = said.get(path);
+        if (own != null) {
+            return Optional.of(own);
+        }
+        Optional<Parameter> parameter = Registry.parameter(path);
+        if (parameter.isEmpty() || !has(parameter.get().section())) {
+            return Optional.empty();
+        }
+        Optional<Value> preset =
+                preset(parameter.get().section()).map(p -> p.values().get(path));
+        if (preset.isPresent()) {
+            return preset;
+        }
+        if (parameter.get().fallback() instanceof Fallback.Derived derived) {
+            return Optional.of(derived(parameter.get(), derived));
+        }
+        return parameter.get().fixed();
+    }
+
+    private Value derived(Parameter parameter, Fallback.Derived derived) {
+        double number = derived.from().applyAsDouble(this);
+        Dimension dimension = ((Kind.Measured) parameter.kind()).dimensions().get(0);
+        return new Value(
+                dimension.show(number),
+                number,
+                Optional.of(dimension),
+                Optional.of(parameter.mark()),
+                derived.rule(),
+                Origin.DEFAULT);
+    }
+
+    private Optional<Presets.Preset> preset(String section) {
+        Value name = said.get(section + ".preset");
+        return name == null ? Optional.empty() : presets.find(section, name.text());
+    }
+
+    /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
+    public double number(String path) {
+        return find(path).map(Value::number).orElse(Double.NaN);
+    }
+
+    /** The text in force at a path; empty when there is none. */
+    public String word(String path) {
+        return find(path).map(Value::text).orElse("");
+    }
+
+    /** Whether the design has a section: a component must be named, everything else has defaults. */
+    public boolean has(String section) {
+        boolean component = Registry.section(section)
+                .map(s -> s.presence() == Section.Presence.COMPONENT)
+                .orElse(false);
+        return !component || isSaid(section);
+    }
+
+    /** Whether anything was said at a path or below it. */
+    public boolean isSaid(String path) {
+        return said.keySet().stream().anyMatch(p -> isAtOrBelow(p, path));
+    }
+
+    private static boolean isAtOrBelow(String path, String above) {
+        return path.equals(above) || path.startsWith(above + ".");
+    }
+
+    /** The names given by the designer below a path, in the order written. */
+    public Collection<String> names(String path) {
+        Set<String> names = new LinkedHashSet<>();
+        for (String known : said.keySet()) {
+            if (known.startsWith(path + ".")) {
+                String rest = known.substring(path.length() + 1);
+                names.add(rest.contains(".") ? rest.substring(0, rest.indexOf('.')) : rest);
+            }
+        }
+        return names;
+    }
+
+    /** Where a path was said: itself, or else the nearest section above it. */
+    public Optional<Origin> origin(String path) {
+        String at = path;
+        while (!at.isEmpty()) {
+            String wanted = at;
+            Optional<Value> found = said.entrySet().stream()
+                    .filter(e -> isAtOrBelow(e.getKey(), wanted))
+                    .map(Map.Entry::getValue)
+                    .findFirst();
+            if (found.isPresent()) {
+                return found.map(Value::origin);
+            }
+            at = at.contains(".") ? at.substring(0, at.lastIndexOf('.')) : "";
+        }
+        return Optional.empty();
+    }
+
+    /** These values with one more; a timetable of all days replaces those by kind, and the other way round. */
+    public Values with(String path, Value value) {
+        Map<String, Value> changed = new LinkedHashMap<>(said);
+        if (path.equals("trip.timetable")) {
+            changed.keySet().removeIf(p -> p.startsWith("trip.timetable."));
+        } else if (path.startsWith("trip.timetable.")) {
+            changed.remove("trip.timetable");
+        }
+        changed.put(path, value);
+        return new Values(changed, presets);
+    }
+
+    /**
+     * These values with one set from a text, as in an option.
+     *
+     * @throws IllegalArgumentException with a sentence for the user when the path is unknown or the text does not fit
+     */
+    public Values with(String path, String text) {
+        if (text.strip().equals(NONE) && isComponent(path)) {
+            return without(path);
+        }
+        Parameter parameter = Registry.parameter(path).orElseThrow(() -> unknown(path));
+        try {
+            return with(path, parameter.read(text, new Origin("change", 0, 0)));
+        } catch (QuantityException e) {
+            throw new IllegalArgumentException(path + " " + e.getMessage(), e);
+        }
+    }
+
+    /** These values with one number set, in the base unit of the parameter's usual dimension. */
+    public Values with(String path, double base) {
+        Parameter parameter = Registry.parameter(path).orElseThrow(() -> unknown(path));
+        if (parameter.kind() instanceof Kind.Count) {
+            return with(path, Long.toString(Math.round(base)));
+        }
+        if (!(parameter.kind() instanceof Kind.Measured measured)) {
+            throw new IllegalArgumentException(path + " is not a number");
+        }
+        if (!(base >= measured.low() && base <= measured.high())) {
+            throw new IllegalArgumentException(path + " must lie " + measured.range() + ".");
+        }
+        Dimension dimension = measured.dimensions().get(0);
+        return with(
+                path,
+                new Value(
+                        dimension.show(base),
+                        base,
+                        Optional.of(dimension),
+                        Optional.empty(),
+                        "",
+                        new Origin("change", 0, 0)));
+    }
+
+    /** These values without a component, a load or a value of the designer's own. */
+    public Values without(String path) {
+        Map<String, Value> changed = new LinkedHashMap<>(said);
+        changed.keySet().removeIf(p -> isAtOrBelow(p, path));
+        return new Values(changed, presets);
+    }
+
+    /** Whether a path names a component that a design may do without. */
+    public static boolean isComponent(String path) {
+        boolean section = Registry.section(path)
+                .map(s -> s.presence() == Section.Presence.COMPONENT)
+                .orElse(false);
+        return section || path.matches("loads\\.[^.]+");
+    }
+
+    private static IllegalArgumentException unknown(String path) {
+        return new IllegalArgumentException(unknownPath(path));
+    }
+
+    /** What to say of a path that no parameter has. */
+    public static String unknownPath(String path) {
+        int dot = path.lastIndexOf('.');
+        String above = dot < 0 ? "" : path.substring(0, dot);
+        List<String> known = new ArrayList<>(Registry.children(above));
+        known.remove("*");
+        if (known.isEmpty() && dot > 0) {
+            return unknownPath(above);
+        }
+        String key = path.substring(dot + 1);
+        return path + " is not known."
+                + ampdays.units.Nearest.of(key, known)
+                        .map(w -> " Did you mean " + w + "?")
+                        .orElse(" Known here: " + String.join(", ", known) + ".");
+    }
+
+    /** One line of the list of all values in force. */
+    public record Listed(String path, Value value) {}
+
+    /** Every value in force, in the order of the reference page, with where it came from. */
+    public List<Listed> listing() {
+        List<Listed> list = new ArrayList<>();
+        for (Section section : Registry.sections()) {
+            if (section.name().isEmpty() || has(section.name())) {
+                section.parameters().stream()
+                        .map(Parameter::path)
+                        .flatMap(p -> spelledOut(p).stream())
+                        .forEach(p -> find(p).ifPresent(v -> list.add(new Listed(p, v))));
+            }
+        }
+        return list;
+    }
+
+    private List<String> spelledOut(String path) {
+        int star = path.indexOf('*');
+        if (star < 0) {
+            return List.of(path);
+        }
+        String above = path.substring(0, star - 1);
+        String below = path.substring(star + 1);
+        return names(above).stream()
+                .map(name -> above + "." + name + below)
+                .filter(p ->
+                        Registry.parameter(p).map(Parameter::path).orElse("").equals(path))
+                .toList();
+    }
+}

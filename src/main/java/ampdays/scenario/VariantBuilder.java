@@ -1,0 +1,69 @@
+package ampdays.scenario;
+
+import ampdays.load.LoadSpec;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes a variant, ready to be simulated, from the values of a design. */
+public final class VariantBuilder {
+    private VariantBuilder() {}
+
+    /**
+     * Builds one variant.
+     *
+     * @throws ScenarioException when values are missing or contradict each other; it names all of them
+     */
+    public static Variant build(String name, Values values) throws ScenarioException {
+        ProblemList read = new ProblemList(values);
+        for (Section section : Registry.sections()) {
+            if (section.presence() == Section.Presence.REQUIRED && !values.isSaid(section.name())) {
+                read.add(section.name(), "The section " + section.name() + " is missing. " + section.help());
+            }
+        }
+        if (!read.problems().isEmpty()) {
+            throw new ScenarioException(read.problems());
+        }
+        String weather = read.word("weather");
+        Optional<Site> site = read.build(
+                "place",
+                () -> new Site(
+                        read.number("place.latitude"), read.number("place.longitude"), read.number("place.elevation")));
+        var trip = new TripBuilder(values, read).trip();
+        var design = design(values, read);
+        if (!read.problems().isEmpty()) {
+            throw new ScenarioException(read.problems());
+        }
+        return new Variant(name, site.orElseThrow(), weather, trip.orElseThrow(), design.orElseThrow());
+    }
+
+    private static Optional<Design> design(Values values, ProblemList read) {
+        LivingBuilder living = new LivingBuilder(values, read);
+        SupplyBuilder supply = new SupplyBuilder(values, read);
+        var cabin = living.cabin();
+        var cooler = living.cooler();
+        var refrigerator = living.refrigerator();
+        List<LoadSpec> loads = living.loads();
+        var inverter = living.inverter();
+        var bank = supply.bank();
+        var solar = supply.solar();
+        var engine = supply.engine();
+        var factory = supply.factory();
+        var second = supply.second();
+        var shore = supply.shore();
+        if (!read.problems().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Design(
+                cabin.orElseThrow(),
+                cooler,
+                refrigerator,
+                loads,
+                inverter,
+                bank.orElseThrow(),
+                solar,
+                engine.orElseThrow(),
+                factory,
+                second,
+                shore));
+    }
+}
