@@ -1,0 +1,97 @@
+package ampdays.chart;
+
+import ampdays.results.SocCurve;
+import ampdays.study.Comparison;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * State of charge over the trip, one line per option.
+ *
+ * @param days length of the trip; the axis runs from 0
+ * @param reservePercent state of charge that counts as empty, %
+ * @param nights stretches without sun, days from the start
+ */
+public record SocChart(
+        String title,
+        String subtitle,
+        String yLabel,
+        double days,
+        double reservePercent,
+        String reserveLabel,
+        List<Night> nights,
+        List<Line> lines)
+        implements ChartModel {
+    public SocChart {
+        nights = List.copyOf(nights);
+        lines = List.copyOf(lines);
+    }
+
+    /** A stretch without sun, days from the start. */
+    public record Night(double fromDay, double toDay) {}
+
+    /**
+     * One option.
+     *
+     * @param outcome how it ended, in plain words
+     * @param day where the line goes, days from the start
+     * @param percent and how high, %
+     * @param emptyDay when it first met the reserve, days; NaN when never
+     */
+    public record Line(String label, String outcome, List<Double> day, List<Double> percent, double emptyDay) {
+        public Line {
+            day = List.copyOf(day);
+            percent = List.copyOf(percent);
+        }
+
+        public double endPercent() {
+            return percent.get(percent.size() - 1);
+        }
+    }
+
+    public static SocChart of(Comparison comparison) {
+        List<Line> lines = comparison.options().stream()
+                .map(option -> new Line(
+                        option.result().option(),
+                        Words.shortOutcome(option.result()),
+                        days(option.curve()),
+                        path(option.curve()),
+                        option.result().daysToEmpty()))
+                .toList();
+        return new SocChart(
+                "State of charge over the trip",
+                comparison.title(),
+                "state of charge, %",
+                comparison.tripDays(),
+                100 * comparison.reserveShare(),
+                "reserve " + Math.round(100 * comparison.reserveShare()) + " %",
+                comparison.darkness().stream()
+                        .map(span -> new Night(span.fromDay(), span.toDay()))
+                        .toList(),
+                lines);
+    }
+
+    /** Each bucket is met at its lowest and its highest value, the nearer one first. */
+    private static List<Double> path(SocCurve curve) {
+        List<Double> percent = new ArrayList<>();
+        double last = curve.day().size() == 0 ? 0 : 100 * curve.high().get(0);
+        for (int i = 0; i < curve.day().size(); i++) {
+            double low = 100 * curve.low().get(i);
+            double high = 100 * curve.high().get(i);
+            boolean lowFirst = Math.abs(low - last) < Math.abs(high - last);
+            percent.add(lowFirst ? low : high);
+            last = lowFirst ? high : low;
+            percent.add(last);
+        }
+        return percent;
+    }
+
+    private static List<Double> days(SocCurve curve) {
+        List<Double> days = new ArrayList<>();
+        for (int i = 0; i < curve.day().size(); i++) {
+            days.add(curve.day().get(i));
+            days.add(curve.day().get(i));
+        }
+        return days;
+    }
+}

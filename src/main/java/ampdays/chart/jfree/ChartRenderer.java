@@ -1,0 +1,93 @@
+package ampdays.chart.jfree;
+
+import ampdays.chart.ChartFiles;
+import ampdays.chart.ChartModel;
+import ampdays.chart.DayChart;
+import ampdays.chart.DaysBars;
+import ampdays.chart.LinesChart;
+import ampdays.chart.SocChart;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/**
+ * Turns chart models into pictures. Needs neither a screen nor a font on the machine. One renderer may be used by
+ * several threads. The same model gives the same SVG bytes everywhere, and the same PNG bytes on one Java runtime.
+ */
+public final class ChartRenderer {
+    private static final int THREADS = 2;
+
+    private final Style style;
+
+    /** Fetches the typeface; the message of a failure is plain. */
+    public ChartRenderer() throws IOException {
+        if (System.getProperty("java.awt.headless") == null) {
+            System.setProperty("java.awt.headless", "true");
+        }
+        style = new Style(Typeface.load());
+    }
+
+    /** Writes BASENAME.svg and BASENAME.png. */
+    public void write(ChartModel model, Path folder, String baseName) throws IOException {
+        Picture picture = picture(model);
+        ChartFiles.write(folder, baseName, svg(model, baseName), Png.of(picture, style));
+    }
+
+    /** Writes several charts, two at a time, by base name. */
+    public void writeAll(SortedMap<String, ChartModel> models, Path folder) throws IOException {
+        ExecutorService pool = Executors.newFixedThreadPool(THREADS);
+        try {
+            List<Future<Void>> written = new ArrayList<>();
+            for (Map.Entry<String, ChartModel> entry : models.entrySet()) {
+                written.add(pool.submit(() -> {
+                    write(entry.getValue(), folder, entry.getKey());
+                    return null;
+                }));
+            }
+            for (Future<Void> one : written) {
+                await(one);
+            }
+        } finally {
+            pool.shutdownNow();
+        }
+    }
+
+    /** The SVG document alone; {@code name} keeps its ids apart from those of other pictures. */
+    public String svg(ChartModel model, String name) throws IOException {
+        return Svg.of(picture(model), style, name.replaceAll("[^A-Za-z0-9]+", "-"), model.title());
+    }
+
+    private static void await(Future<Void> writing) throws IOException {
+        try {
+            writing.get();
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof IOException cause) {
+                throw cause;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("Drawing the charts was interrupted.", e);
+        }
+    }
+
+    private static Picture picture(ChartModel model) {
+        if (model instanceof SocChart chart) {
+            return new SocPicture(chart);
+        }
+        if (model instanceof DayChart chart) {
+            return new DayPicture(chart);
+        }
+        if (model instanceof DaysBars chart) {
+            return new DaysPicture(chart);
+        }
+        return new LinesPicture((LinesChart) model);
+    }
+}

@@ -1,0 +1,208 @@
+package ampdays.chart.jfree;
+
+import ampdays.chart.DayChart;
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Draws a {@link DayChart}: per day a column with state of charge, power and temperature above each other. */
+record DayPicture(DayChart chart) implements Picture {
+    private static final double LEFT = 56;
+    private static final double GAP = 66;
+    private static final double SOC_TOP = 110;
+    private static final double SOC_HEIGHT = 110;
+    private static final double POWER_TOP = 252;
+    private static final double POWER_HEIGHT = 250;
+    private static final double WARM_TOP = 534;
+    private static final double WARM_HEIGHT = 90;
+    private static final Color ASLEEP = new Color(0xE9EDF3);
+    private static final double BAR_SHARE = 0.86;
+
+    /** Looks of the lines of state of charge, outside air and cabin air. */
+    private static final int SOC_LOOK = 0;
+
+    private static final int OUTSIDE_LOOK = 4;
+    private static final int CABIN_LOOK = 1;
+
+    @Override
+    public int width() {
+        return 1000;
+    }
+
+    @Override
+    public int height() {
+        return 660;
+    }
+
+    @Override
+    public void draw(Pen pen) {
+        pen.page(this, chart.title(), chart.subtitle());
+        double key = keyRoom(pen);
+        int columns = chart.days().size();
+        double wide = (width() - LEFT - key - GAP * (columns - 1)) / columns;
+        for (int i = 0; i < columns; i++) {
+            column(pen, chart.days().get(i), LEFT + i * (wide + GAP), wide);
+        }
+        pen.write(chart.socLabel(), 16, SOC_TOP - 11, pen.style().label(), Style.WORDS);
+        pen.write(chart.powerLabel(), 16, POWER_TOP - 11, pen.style().label(), Style.WORDS);
+        pen.write(chart.temperatureLabel(), 16, WARM_TOP - 11, pen.style().label(), Style.WORDS);
+        key(pen, width() - key + 18, key - 18);
+    }
+
+    private void column(Pen pen, DayChart.Day day, double left, double wide) {
+        Axes axes = new Axes(pen.style());
+        pen.write(
+                pen.fit(day.heading(), pen.style().heading(), wide + 20),
+                left,
+                SOC_TOP - 32,
+                pen.style().heading(),
+                Style.INK);
+
+        Panel soc = new Panel(strip(left, SOC_TOP, wide, SOC_HEIGHT), axes.hours(), axes.percent()).withoutWordsBelow();
+        shadeSleep(pen, soc, day);
+        soc.line(places(day.socPercent().size(), true), day.socPercent(), SOC_LOOK);
+        soc.draw(pen.graphics());
+        double reserve = soc.y(chart.reservePercent());
+        pen.line(left, reserve, left + wide, reserve, Style.INK, Style.thinDashed());
+
+        Panel power = new Panel(strip(left, POWER_TOP, wide, POWER_HEIGHT), axes.hours(), powerAxis(axes))
+                .withoutWordsBelow();
+        shadeSleep(pen, power, day);
+        power.draw(pen.graphics());
+        stacks(pen, power, day.sourceW(), chart.sources(), 1);
+        stacks(pen, power, day.useW(), chart.uses(), -1);
+        pen.line(left, power.y(0), left + wide, power.y(0), Style.INK, Style.thin());
+
+        Panel warmth = new Panel(
+                strip(left, WARM_TOP, wide, WARM_HEIGHT),
+                axes.hours(),
+                axes.numbers(chart.coolestC(), chart.warmestC(), 3, true));
+        shadeSleep(pen, warmth, day);
+        warmth.line(places(day.outsideC().size(), false), day.outsideC(), OUTSIDE_LOOK);
+        warmth.line(places(day.cabinC().size(), false), day.cabinC(), CABIN_LOOK);
+        warmth.draw(pen.graphics());
+    }
+
+    private static Rectangle2D strip(double left, double top, double wide, double high) {
+        return new Rectangle2D.Double(left, top, wide, high);
+    }
+
+    private MarkedAxis powerAxis(Axes axes) {
+        return axes.power(chart.highestUseW(), chart.highestSourceW());
+    }
+
+    /** Whole stretches at once; an hour slept in part is slept at its end in the evening, at its start after it. */
+    private static void shadeSleep(Pen pen, Panel panel, DayChart.Day day) {
+        double from = 0;
+        double to = 0;
+        for (int hour = 0; hour < day.asleep().size(); hour++) {
+            double share = day.asleep().get(hour);
+            double start = hour < 12 ? hour : hour + 1 - share;
+            if (share > 0 && start > to) {
+                panel.shade(pen.graphics(), from, to, ASLEEP);
+                from = start;
+            }
+            to = share > 0 ? start + share : to;
+        }
+        panel.shade(pen.graphics(), from, to, ASLEEP);
+    }
+
+    /** Clock times of equal parts of the day, at their ends or in their middle. */
+    private static List<Double> places(int parts, boolean atEnd) {
+        return IntStream.range(0, parts)
+                .mapToObj(i -> 24.0 * (i + (atEnd ? 1 : 0.5)) / parts)
+                .toList();
+    }
+
+    private static void stacks(Pen pen, Panel panel, List<List<Double>> powers, List<String> names, int direction) {
+        double[] sum = new double[24];
+        for (int i = 0; i < names.size(); i++) {
+            List<Rectangle2D> bars = new ArrayList<>();
+            for (int hour = 0; hour < powers.get(i).size(); hour++) {
+                double w = powers.get(i).get(hour);
+                if (w > 0) {
+                    bars.add(bar(panel, hour, direction * sum[hour], direction * (sum[hour] + w)));
+                    sum[hour] += w;
+                }
+            }
+            if (!bars.isEmpty()) {
+                pen.fill(bars, Style.fill(names.get(i), i));
+            }
+        }
+    }
+
+    private static Rectangle2D bar(Panel panel, int hour, double fromW, double toW) {
+        double left = panel.x(hour + (1 - BAR_SHARE) / 2);
+        double right = panel.x(hour + (1 + BAR_SHARE) / 2);
+        double top = Math.min(panel.y(fromW), panel.y(toW));
+        double bottom = Math.max(panel.y(fromW), panel.y(toW));
+        return new Rectangle2D.Double(left, top, right - left, bottom - top);
+    }
+
+    private double keyRoom(Pen pen) {
+        List<String> names = new ArrayList<>(chart.sources());
+        names.addAll(chart.uses());
+        names.add(reserveWords());
+        return 18 + 24 + pen.roomFor(names, pen.style().label(), 80, 200) + 14;
+    }
+
+    private String reserveWords() {
+        return "reserve " + Math.round(chart.reservePercent()) + " %";
+    }
+
+    /** What the surfaces and lines stand for, in the order in which they stand. */
+    private void key(Pen pen, double left, double room) {
+        double reserve = SOC_TOP + SOC_HEIGHT * (1 - chart.reservePercent() / 103);
+        pen.line(left, reserve, left + 16, reserve, Style.INK, Style.thinDashed());
+        keyWords(pen, reserveWords(), left, reserve, room);
+        sample(pen, left, SOC_TOP + 8, new Style.Fill(ASLEEP, Style.Hatch.NONE));
+        keyWords(pen, "asleep", left, SOC_TOP + 8, room);
+
+        MarkedAxis axis = powerAxis(new Axes(pen.style()));
+        double pitch = 20;
+        double zero = POWER_TOP
+                + POWER_HEIGHT * axis.getUpperBound() / axis.getRange().getLength();
+        zero = Math.max(POWER_TOP + pitch * chart.sources().size() + 4, zero);
+        zero = Math.min(POWER_TOP + POWER_HEIGHT - pitch * chart.uses().size() - 4, zero);
+        List<Integer> fromTop = new ArrayList<>(
+                IntStream.range(0, chart.sources().size()).boxed().toList());
+        Collections.reverse(fromTop);
+        double y = zero - 14 - pitch * (fromTop.size() - 1);
+        for (int i : fromTop) {
+            sample(pen, left, y, Style.fill(chart.sources().get(i), i));
+            keyWords(pen, chart.sources().get(i), left, y, room);
+            y += pitch;
+        }
+        pen.line(left, zero, left + room - 14, zero, Style.GRID, Style.thin());
+        y = zero + 14;
+        for (int i = 0; i < chart.uses().size(); i++) {
+            sample(pen, left, y, Style.fill(chart.uses().get(i), i));
+            keyWords(pen, chart.uses().get(i), left, y, room);
+            y += pitch;
+        }
+        lineSample(pen, left, WARM_TOP + 30, OUTSIDE_LOOK);
+        keyWords(pen, "outside", left, WARM_TOP + 30, room);
+        lineSample(pen, left, WARM_TOP + 50, CABIN_LOOK);
+        keyWords(pen, "cabin", left, WARM_TOP + 50, room);
+    }
+
+    private static void sample(Pen pen, double left, double middle, Style.Fill fill) {
+        pen.fill(List.of(new Rectangle2D.Double(left, middle - 7, 16, 14)), fill);
+    }
+
+    private static void lineSample(Pen pen, double left, double middle, int look) {
+        pen.line(left, middle, left + 18, middle, Style.line(look), Style.lineStroke(look));
+    }
+
+    private static void keyWords(Pen pen, String words, double left, double middle, double room) {
+        pen.write(
+                pen.fit(words, pen.style().label(), room - 24),
+                left + 24,
+                middle + 4.5,
+                pen.style().label(),
+                Style.INK);
+    }
+}

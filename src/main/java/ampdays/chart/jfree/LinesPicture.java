@@ -1,0 +1,101 @@
+package ampdays.chart.jfree;
+
+import ampdays.chart.LinesChart;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws a {@link LinesChart}. */
+record LinesPicture(LinesChart chart) implements Picture {
+    private static final double LEFT = 56;
+    private static final double TOP = 92;
+    private static final double GAP = 44;
+    private static final double TALL_ALONE = 320;
+    private static final double TALL = 190;
+
+    @Override
+    public int width() {
+        return 1000;
+    }
+
+    @Override
+    public int height() {
+        int panels = chart.panels().size();
+        double words = chart.x().label().isEmpty() ? 34 : 54;
+        return (int) (TOP + panels * tall() + (panels - 1) * GAP + words);
+    }
+
+    private double tall() {
+        return chart.panels().size() == 1 ? TALL_ALONE : TALL;
+    }
+
+    @Override
+    public void draw(Pen pen) {
+        pen.page(this, chart.title(), chart.subtitle());
+        List<String> names = chart.panels().stream()
+                .flatMap(panel -> panel.lines().stream().map(LinesChart.Line::label))
+                .toList();
+        double room = EndOfLine.room(pen, names, List.of());
+        int look = 0;
+        for (int i = 0; i < chart.panels().size(); i++) {
+            double top = TOP + i * (tall() + GAP);
+            Rectangle2D area = new Rectangle2D.Double(LEFT, top, width() - LEFT - room, tall());
+            boolean last = i == chart.panels().size() - 1;
+            look = panel(pen, chart.panels().get(i), area, room, look, last);
+        }
+        pen.write(chart.x().label(), LEFT, height() - 14, pen.style().label(), Style.WORDS);
+    }
+
+    /** Draws one panel and returns the look of the next line. */
+    private int panel(Pen pen, LinesChart.Panel model, Rectangle2D area, double room, int firstLook, boolean last) {
+        Axes axes = new Axes(pen.style());
+        double[] values = model.lines().stream()
+                .flatMap(line -> line.y().stream())
+                .mapToDouble(Double::doubleValue)
+                .filter(Double::isFinite)
+                .sorted()
+                .toArray();
+        double low = values.length == 0 ? 0 : values[0];
+        double high = values.length == 0 ? 1 : values[values.length - 1];
+        Panel panel = new Panel(
+                area,
+                xAxis(axes),
+                axes.numbers(model.fromZero() ? Math.min(0, low) : low, high, tall() > 200 ? 6 : 4, true));
+        if (!last) {
+            panel.withoutWordsBelow();
+        }
+        int look = firstLook;
+        for (LinesChart.Line line : model.lines()) {
+            panel.line(line.x(), line.y(), look++);
+        }
+        panel.draw(pen.graphics());
+        pen.write(model.yLabel(), 16, area.getMinY() - 14, pen.style().label(), Style.WORDS);
+
+        List<EndOfLine> ends = new ArrayList<>();
+        look = firstLook;
+        for (LinesChart.Line line : model.lines()) {
+            int end = line.y().size() - 1;
+            while (end > 0 && !Double.isFinite(line.y().get(end))) {
+                end--;
+            }
+            boolean any = end >= 0 && Double.isFinite(line.y().get(end));
+            ends.add(new EndOfLine(
+                    line.label(),
+                    "",
+                    look++,
+                    any ? panel.x(line.x().get(end)) : area.getMaxX(),
+                    any ? panel.y(line.y().get(end)) : area.getCenterY()));
+        }
+        EndOfLine.draw(pen, area, room, ends);
+        return look;
+    }
+
+    private MarkedAxis xAxis(Axes axes) {
+        LinesChart.XAxis x = chart.x();
+        return switch (x.marks()) {
+            case NUMBERS -> axes.numbers(x.from(), x.to(), 10, false);
+            case MONTHS -> axes.months(x.from(), x.to());
+            case HOURS -> axes.hours();
+        };
+    }
+}

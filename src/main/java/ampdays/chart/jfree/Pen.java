@@ -1,0 +1,125 @@
+package ampdays.chart.jfree;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Stroke;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+
+/** Writes words and simple marks on a picture, all through one Graphics2D. */
+final class Pen {
+    /** Another sans-serif face of a reader's machine may be this much wider than ours. */
+    static final double ROOM_FOR_OTHER_FACES = 1.16;
+
+    private static final double HATCH_PITCH = 5;
+
+    private final Graphics2D g;
+    private final Style style;
+
+    Pen(Graphics2D g, Style style) {
+        this.g = g;
+        this.style = style;
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    }
+
+    Graphics2D graphics() {
+        return g;
+    }
+
+    Style style() {
+        return style;
+    }
+
+    /** White ground, title and subtitle at the top left. */
+    void page(Picture picture, String title, String subtitle) {
+        g.setColor(Color.WHITE);
+        g.fill(new Rectangle2D.Double(0, 0, picture.width(), picture.height()));
+        double room = picture.width() - 32;
+        write(fit(title, style.title(), room), 16, 28, style.title(), Style.INK);
+        write(fit(subtitle, style.label(), room), 16, 47, style.label(), Style.WORDS);
+    }
+
+    void write(String text, double x, double baseline, Font font, Color color) {
+        g.setFont(font);
+        g.setColor(color);
+        g.drawString(text, (float) x, (float) baseline);
+    }
+
+    double width(String text, Font font) {
+        return font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+    }
+
+    /** The text, or as much of its start as there is room for even in another face. */
+    String fit(String text, Font font, double room) {
+        if (width(text, font) * ROOM_FOR_OTHER_FACES <= room) {
+            return text;
+        }
+        int length = text.length();
+        while (length > 1 && width(text.substring(0, length) + "…", font) * ROOM_FOR_OTHER_FACES > room) {
+            length--;
+        }
+        return text.substring(0, length).strip() + "…";
+    }
+
+    /** Room for the longest of the texts, between two bounds. */
+    double roomFor(List<String> texts, Font font, double least, double most) {
+        double widest = texts.stream()
+                .mapToDouble(text -> width(text, font) * ROOM_FOR_OTHER_FACES)
+                .max()
+                .orElse(0);
+        return Math.max(least, Math.min(most, widest));
+    }
+
+    void line(double x1, double y1, double x2, double y2, Color color, Stroke stroke) {
+        g.setColor(color);
+        g.setStroke(stroke);
+        g.draw(new Line2D.Double(x1, y1, x2, y2));
+    }
+
+    /** Fills rectangles with a colour and rules them with its hatch, kept apart by a white rim. */
+    void fill(List<Rectangle2D> rectangles, Style.Fill fill) {
+        Path2D surface = new Path2D.Double();
+        Path2D hatch = new Path2D.Double();
+        for (Rectangle2D rectangle : rectangles) {
+            surface.append(rectangle, false);
+            if (fill.hatch() == Style.Hatch.RISING || fill.hatch() == Style.Hatch.CROSS) {
+                rule(hatch, rectangle, true);
+            }
+            if (fill.hatch() == Style.Hatch.FALLING || fill.hatch() == Style.Hatch.CROSS) {
+                rule(hatch, rectangle, false);
+            }
+        }
+        boolean white = fill.color().equals(Color.WHITE);
+        g.setColor(fill.color());
+        g.fill(surface);
+        g.setStroke(new BasicStroke(0.8f));
+        if (fill.hatch() != Style.Hatch.NONE) {
+            g.setColor(white ? Style.INK : new Color(255, 255, 255, 190));
+            g.draw(hatch);
+        }
+        g.setColor(white ? Style.INK : Color.WHITE);
+        g.draw(surface);
+    }
+
+    /** Slanting lines that end at the sides of the rectangle, in step with those of its neighbours. */
+    private static void rule(Path2D lines, Rectangle2D r, boolean rising) {
+        double low = r.getMinX() + (rising ? r.getMinY() : -r.getMaxY());
+        double high = low + r.getWidth() + r.getHeight();
+        for (double c = Math.ceil(low / HATCH_PITCH) * HATCH_PITCH; c < high; c += HATCH_PITCH) {
+            double from = Math.max(r.getMinX(), rising ? c - r.getMaxY() : c + r.getMinY());
+            double to = Math.min(r.getMaxX(), rising ? c - r.getMinY() : c + r.getMaxY());
+            if (from < to) {
+                lines.moveTo(from, rising ? c - from : from - c);
+                lines.lineTo(to, rising ? c - to : to - c);
+            }
+        }
+    }
+}

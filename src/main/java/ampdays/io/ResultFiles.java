@@ -1,0 +1,228 @@
+package ampdays.io;
+
+import ampdays.results.Account;
+import ampdays.results.Channel;
+import ampdays.results.DayTotals;
+import ampdays.results.Limit;
+import ampdays.results.MinuteLog;
+import ampdays.results.RunResult;
+import ampdays.results.WholeFile;
+import ampdays.trip.People;
+import ampdays.trip.Vehicle;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
+
+/** The tables of results in one folder. What stands in them is told in docs/OUTPUT.md. */
+public final class ResultFiles {
+    private static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
+
+    private static final List<Limit> LIMITS = List.of(Limit.values());
+    private static final List<Vehicle> VEHICLES = List.of(Vehicle.values());
+    private static final List<People> PEOPLE = List.of(People.values());
+
+    private final Path folder;
+
+    /** @param folder where the files go; it is made when the first one is written */
+    public ResultFiles(Path folder) {
+        this.folder = folder;
+    }
+
+    /** Writes {@code options.csv}: a row per option. */
+    public Path writeOptions(List<RunResult> options) throws IOException {
+        SortedSet<String> uses = new TreeSet<>();
+        for (RunResult run : options) {
+            uses.addAll(run.servedWhByUse().keySet());
+            uses.addAll(run.unservedWhByUse().keySet());
+        }
+        return text("options.csv", table -> {
+            row(table, optionHeadings(uses));
+            for (RunResult run : options) {
+                row(table, optionRow(run, uses));
+            }
+        });
+    }
+
+    /** Writes {@code days.csv}: a row per option and day. */
+    public Path writeDays(List<RunResult> options) throws IOException {
+        return text("days.csv", table -> {
+            row(table, dayHeadings());
+            for (RunResult run : options) {
+                for (DayTotals day : run.days()) {
+                    row(table, dayRow(run.option(), day));
+                }
+            }
+        });
+    }
+
+    /** Writes {@code summary.json}. */
+    public Path writeSummary(String scenario, String title, List<RunResult> options) throws IOException {
+        return text("summary.json", writer -> SummaryJson.write(writer, scenario, title, options));
+    }
+
+    /** Writes {@code minutes.csv}: a row per step of one option. */
+    public Path writeMinutes(RunResult run, MinuteLog log) throws IOException {
+        Channel[] channels = Channel.values();
+        return text("minutes.csv", table -> {
+            List<String> headings = new ArrayList<>(List.of("start of step"));
+            for (Channel channel : channels) {
+                headings.add(heading(channel.label(), channel.unit()));
+            }
+            row(table, headings);
+            Object[] row = new Object[channels.length + 1];
+            for (int i = 0; i < log.rows(); i++) {
+                long step = (long) log.firstStep() + i;
+                row[0] = Numbers.localStamp(run.startEpochSecond() + step * run.stepSeconds(), run.zone());
+                for (int c = 0; c < channels.length; c++) {
+                    row[c + 1] = cell(channels[c], log.get(channels[c], i));
+                }
+                FORMAT.printRecord(table, row);
+            }
+        });
+    }
+
+    private static List<String> optionHeadings(SortedSet<String> uses) {
+        List<String> headings = new ArrayList<>(List.of(
+                "option",
+                "days to empty (days)",
+                "holds",
+                "trend (% per day)",
+                "trip (days)",
+                "reserve (%)",
+                "lowest state of charge (%)",
+                "lowest state of charge at",
+                "comfortable nights",
+                "nights"));
+        for (Account account : Account.values()) {
+            headings.add(heading(account.label(), "Wh"));
+        }
+        headings.add("fuel for charging (l)");
+        headings.add("engine run only to charge (h)");
+        headings.add("hottest alternator case (°C)");
+        headings.add("cycles");
+        headings.add("closing error of the ledger (Wh)");
+        for (Limit limit : Limit.values()) {
+            headings.add(heading("limited by " + limit.label(), "h"));
+        }
+        for (Limit limit : Limit.values()) {
+            headings.add(heading("curtailed by " + limit.label(), "Wh"));
+        }
+        for (String use : uses) {
+            headings.add(heading("served to " + use, "Wh"));
+            headings.add(heading("unserved to " + use, "Wh"));
+        }
+        return headings;
+    }
+
+    private static List<String> optionRow(RunResult run, SortedSet<String> uses) {
+        List<String> row = new ArrayList<>(List.of(
+                run.option(),
+                Numbers.full(run.daysToEmpty()),
+                run.holds() ? "yes" : "no",
+                Numbers.percent(run.trendPerDay()),
+                Numbers.full(run.tripDays()),
+                Numbers.percent(run.reserveShare()),
+                Numbers.percent(run.lowestSoc()),
+                Numbers.localStamp(run.lowestSocEpochSecond(), run.zone()),
+                Integer.toString(run.comfortableNights()),
+                Integer.toString(run.nights())));
+        for (Account account : Account.values()) {
+            row.add(Numbers.full(run.energy().wh(account)));
+        }
+        row.add(Numbers.full(run.fuelLitres()));
+        row.add(Numbers.full(run.engineChargingHours()));
+        row.add(Numbers.full(run.alternatorPeakCaseC()));
+        row.add(Numbers.full(run.cycles()));
+        row.add(Numbers.full(run.ledgerResidualWh()));
+        for (Limit limit : Limit.values()) {
+            row.add(Numbers.full(run.limitHours().getOrDefault(limit, 0.0)));
+        }
+        for (Limit limit : Limit.values()) {
+            row.add(Numbers.full(run.curtailedWhByCause().getOrDefault(limit, 0.0)));
+        }
+        for (String use : uses) {
+            row.add(ofUse(run.servedWhByUse(), use));
+            row.add(ofUse(run.unservedWhByUse(), use));
+        }
+        return row;
+    }
+
+    private static String ofUse(Map<String, Double> whByUse, String use) {
+        return Numbers.full(whByUse.getOrDefault(use, 0.0));
+    }
+
+    private static List<String> dayHeadings() {
+        List<String> headings = new ArrayList<>(List.of("option", "date", "kind of day"));
+        for (Account account : Account.values()) {
+            headings.add(heading(account.label(), "Wh"));
+        }
+        headings.addAll(List.of(
+                "lowest state of charge (%)",
+                "state of charge at the end (%)", "warmest outside air (°C)", "coolest outside air (°C)"));
+        return headings;
+    }
+
+    private static List<String> dayRow(String option, DayTotals day) {
+        List<String> row = new ArrayList<>(List.of(option, day.date().toString(), day.kind()));
+        for (Account account : Account.values()) {
+            row.add(Numbers.full(day.energy().wh(account)));
+        }
+        row.addAll(List.of(
+                Numbers.percent(day.lowestSoc()),
+                Numbers.percent(day.endSoc()),
+                Numbers.full(day.warmestOutsideC()),
+                Numbers.full(day.coolestOutsideC())));
+        return row;
+    }
+
+    private static String cell(Channel channel, double value) {
+        return switch (channel) {
+            case RULING_LIMIT -> isCode(value) ? LIMITS.get((int) value).label() : "";
+            case VEHICLE -> isCode(value) ? word(VEHICLES.get((int) value)) : "";
+            case PEOPLE -> isCode(value) ? word(PEOPLE.get((int) value)) : "";
+            default -> Numbers.fixed(value, channel.decimals());
+        };
+    }
+
+    /** Below zero or not a number where nothing applies. */
+    private static boolean isCode(double value) {
+        return value >= 0;
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String heading(String label, String unit) {
+        return unit.isEmpty() ? label : label + " (" + unit + ")";
+    }
+
+    /** What goes into a text file. */
+    private interface TextBody {
+        void writeTo(Writer writer) throws IOException;
+    }
+
+    private static void row(Writer table, List<String> cells) throws IOException {
+        FORMAT.printRecord(table, cells.toArray());
+    }
+
+    private Path text(String name, TextBody body) throws IOException {
+        Path file = folder.resolve(name);
+        WholeFile.write(file, out -> {
+            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            body.writeTo(writer);
+            writer.flush();
+        });
+        return file;
+    }
+}

@@ -1,0 +1,139 @@
+package ampdays.io;
+
+import ampdays.results.Account;
+import ampdays.results.Energy;
+import ampdays.results.Finding;
+import ampdays.results.Limit;
+import ampdays.results.RunResult;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.Writer;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** All results of a scenario as one JSON document. Its form is told in docs/OUTPUT.md. */
+public final class SummaryJson {
+    /** Rises when a key changes its meaning or goes away; new keys do not raise it. */
+    public static final int SCHEMA_VERSION = 1;
+
+    private SummaryJson() {}
+
+    /** Writes the document and a line end, and leaves the writer open. */
+    public static void write(Writer writer, String scenario, String title, List<RunResult> options) throws IOException {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        try (JsonGenerator json = new JsonFactory().createGenerator(writer)) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            json.setPrettyPrinter(
+                    new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+            json.writeStartObject();
+            json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+            json.writeStringField("scenario", scenario);
+            json.writeStringField("title", title);
+            json.writeArrayFieldStart("options");
+            for (RunResult option : options) {
+                option(json, option);
+            }
+            json.writeEndArray();
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+    }
+
+    private static void option(JsonGenerator json, RunResult run) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", run.option());
+        number(json, "daysToEmpty", run.daysToEmpty());
+        json.writeBooleanField("holds", run.holds());
+        number(json, "trendPerDay", run.trendPerDay());
+        number(json, "tripDays", run.tripDays());
+        number(json, "reserve", run.reserveShare());
+        number(json, "lowestSoc", run.lowestSoc());
+        json.writeStringField("lowestSocAt", Numbers.localStamp(run.lowestSocEpochSecond(), run.zone()));
+        json.writeNumberField("comfortableNights", run.comfortableNights());
+        json.writeNumberField("nights", run.nights());
+        energy(json, run.energy());
+        losses(json, run.energy());
+        byName(json, "servedWh", run.servedWhByUse());
+        byName(json, "unservedWh", run.unservedWhByUse());
+        byLimit(json, "limitHours", run.limitHours());
+        byLimit(json, "curtailedWh", run.curtailedWhByCause());
+        number(json, "fuelLitres", run.fuelLitres());
+        number(json, "engineChargingHours", run.engineChargingHours());
+        number(json, "alternatorPeakCaseC", run.alternatorPeakCaseC());
+        number(json, "cycles", run.cycles());
+        number(json, "ledgerResidualWh", run.ledgerResidualWh());
+        json.writeArrayFieldStart("findings");
+        for (Finding finding : run.findings()) {
+            finding(json, finding, run.zone());
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void energy(JsonGenerator json, Energy energy) throws IOException {
+        json.writeObjectFieldStart("energyWh");
+        number(json, "solar", energy.wh(Account.SOLAR));
+        number(json, "shore", energy.wh(Account.SHORE));
+        number(json, "factoryAlternator", energy.wh(Account.FACTORY_ALTERNATOR));
+        number(json, "secondAlternator", energy.wh(Account.SECOND_ALTERNATOR));
+        number(json, "served", energy.servedWh());
+        number(json, "unserved", energy.unservedWh());
+        number(json, "curtailed", energy.curtailedWh());
+        number(json, "losses", energy.lossesWh());
+        number(json, "stored", energy.wh(Account.STORED));
+        json.writeEndObject();
+    }
+
+    private static void losses(JsonGenerator json, Energy energy) throws IOException {
+        json.writeObjectFieldStart("lossesWh");
+        for (Account account : Account.values()) {
+            if (account.kind() == Account.Kind.LOSS) {
+                number(json, account.label(), energy.wh(account));
+            }
+        }
+        json.writeEndObject();
+    }
+
+    private static void byName(JsonGenerator json, String field, Map<String, Double> values) throws IOException {
+        json.writeObjectFieldStart(field);
+        for (Map.Entry<String, Double> entry : new TreeMap<>(values).entrySet()) {
+            number(json, entry.getKey(), entry.getValue());
+        }
+        json.writeEndObject();
+    }
+
+    private static void byLimit(JsonGenerator json, String field, Map<Limit, Double> values) throws IOException {
+        json.writeObjectFieldStart(field);
+        for (Map.Entry<Limit, Double> entry : new TreeMap<>(values).entrySet()) {
+            number(json, entry.getKey().label(), entry.getValue());
+        }
+        json.writeEndObject();
+    }
+
+    private static void finding(JsonGenerator json, Finding finding, ZoneId zone) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+        json.writeStringField("kind", finding.kind());
+        json.writeStringField("firstAt", Numbers.localStamp(finding.firstEpochSecond(), zone));
+        number(json, "minutes", finding.minutes());
+        number(json, "worst", finding.worst());
+        json.writeStringField("unit", finding.unit());
+        json.writeStringField("text", finding.text());
+        json.writeEndObject();
+    }
+
+    /** JSON knows no "not a number": what has no value is null. */
+    private static void number(JsonGenerator json, String field, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(field, value);
+        } else {
+            json.writeNullField(field);
+        }
+    }
+}

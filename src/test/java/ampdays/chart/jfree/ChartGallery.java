@@ -1,0 +1,90 @@
+package ampdays.chart.jfree;
+
+import ampdays.chart.ChartModel;
+import ampdays.chart.DayChart;
+import ampdays.chart.DaysBars;
+import ampdays.chart.InventedComparison;
+import ampdays.chart.LinesChart;
+import ampdays.chart.SocChart;
+import ampdays.study.Comparison;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/** Draws every kind of picture from invented results, to be looked at: {@code ChartGallery FOLDER [OPTIONS]}. */
+public final class ChartGallery {
+    private ChartGallery() {}
+
+    public static void main(String[] args) throws IOException {
+        Comparison comparison = InventedComparison.of(args.length > 1 ? Integer.parseInt(args[1]) : 5);
+        SortedMap<String, ChartModel> models = comparison(comparison);
+        if (args.length > 2) {
+            models.put("weather-months", months());
+            models.put("weather-hours", hours());
+        }
+        new ChartRenderer().writeAll(models, Path.of(args[0]));
+    }
+
+    static SortedMap<String, ChartModel> comparison(Comparison comparison) {
+        SortedMap<String, ChartModel> models = new TreeMap<>();
+        models.put("state-of-charge", SocChart.of(comparison));
+        models.put("days-to-empty", DaysBars.of(comparison));
+        for (int i = 0; i < comparison.options().size(); i++) {
+            models.put(
+                    "days-" + (i + 1),
+                    DayChart.of(comparison, comparison.options().get(i)));
+        }
+        return models;
+    }
+
+    static LinesChart months() {
+        List<Double> x = IntStream.range(0, 12).mapToObj(month -> month + 0.5).toList();
+        return new LinesChart(
+                "The year at the site",
+                "invented monthly means",
+                LinesChart.XAxis.yearByMonth(),
+                List.of(
+                        new LinesChart.Panel(
+                                "outside air, °C",
+                                false,
+                                List.of(
+                                        new LinesChart.Line("mean daily high", x, wave(x, 29, 11)),
+                                        new LinesChart.Line("mean", x, wave(x, 23, 10.5)),
+                                        new LinesChart.Line("mean daily low", x, wave(x, 16.5, 10)))),
+                        new LinesChart.Panel(
+                                "sun on the flat, kWh/m² a day",
+                                true,
+                                List.of(new LinesChart.Line("global", x, wave(x, 5.6, 2.5))))));
+    }
+
+    static LinesChart hours() {
+        List<Double> x = IntStream.range(0, 24).mapToObj(hour -> hour + 0.5).toList();
+        return new LinesChart(
+                "The hottest day",
+                "invented hours",
+                LinesChart.XAxis.dayByHour(),
+                List.of(new LinesChart.Panel(
+                        "outside air, °C",
+                        false,
+                        List.of(
+                                new LinesChart.Line(
+                                        "air",
+                                        x,
+                                        x.stream()
+                                                .map(h -> 35 - 7 * Math.cos((h - 4) / 12 * Math.PI))
+                                                .toList()),
+                                new LinesChart.Line(
+                                        "dew point",
+                                        x,
+                                        x.stream().map(h -> 9 + Math.sin(h)).toList())))));
+    }
+
+    private static List<Double> wave(List<Double> months, double mean, double swing) {
+        return months.stream()
+                .map(month -> mean - swing * Math.cos((month - 0.5) / 6 * Math.PI))
+                .toList();
+    }
+}
