@@ -15,6 +15,9 @@ final class Axes {
     private static final int[] DAY_STEPS = {1, 2, 7, 14, 28, 91, 182, 364};
     private static final int MOST_DAY_MARKS = 15;
 
+    /** Kept free beyond the outer marks, so that neither a line nor the grid is cut there. */
+    private static final double RIM = 0.012;
+
     private final Style style;
 
     Axes(Style style) {
@@ -93,7 +96,8 @@ final class Axes {
             at.add(i * step);
             words.add(spelling.apply(i * step));
         }
-        return new MarkedAxis(from, to, at, words, style);
+        double rim = widened ? RIM * (to - from) : 0;
+        return new MarkedAxis(from - rim, to + rim, at, words, style);
     }
 
     /** The next of 1, 2, 5, 10 … times a power of ten. */

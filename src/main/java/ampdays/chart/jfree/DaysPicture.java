@@ -1,6 +1,7 @@
 package ampdays.chart.jfree;
 
 import ampdays.chart.DaysBars;
+import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -77,6 +78,9 @@ record DaysPicture(DaysBars chart) implements Picture {
                 yield end;
             }
         };
+        double wide = pen.width(bar.words(), pen.style().label()) * Pen.ROOM_FOR_OTHER_FACES;
+        g.setColor(Color.WHITE);
+        g.fill(new Rectangle2D.Double(tip + 6, middle - 9, wide + 6, 18));
         pen.write(bar.words(), tip + 10, middle + 4.5, pen.style().label(), Style.INK);
     }
 

@@ -12,6 +12,7 @@ record LinesPicture(LinesChart chart) implements Picture {
     private static final double GAP = 44;
     private static final double TALL_ALONE = 320;
     private static final double TALL = 190;
+    private static final int MARKS_PER_LINE = 3;
 
     @Override
     public int width() {
@@ -36,18 +37,16 @@ record LinesPicture(LinesChart chart) implements Picture {
                 .flatMap(panel -> panel.lines().stream().map(LinesChart.Line::label))
                 .toList();
         double room = EndOfLine.room(pen, names, List.of());
-        int look = 0;
         for (int i = 0; i < chart.panels().size(); i++) {
             double top = TOP + i * (tall() + GAP);
             Rectangle2D area = new Rectangle2D.Double(LEFT, top, width() - LEFT - room, tall());
             boolean last = i == chart.panels().size() - 1;
-            look = panel(pen, chart.panels().get(i), area, room, look, last);
+            panel(pen, chart.panels().get(i), area, room, last);
         }
         pen.write(chart.x().label(), LEFT, height() - 14, pen.style().label(), Style.WORDS);
     }
 
-    /** Draws one panel and returns the look of the next line. */
-    private int panel(Pen pen, LinesChart.Panel model, Rectangle2D area, double room, int firstLook, boolean last) {
+    private void panel(Pen pen, LinesChart.Panel model, Rectangle2D area, double room, boolean last) {
         Axes axes = new Axes(pen.style());
         double[] values = model.lines().stream()
                 .flatMap(line -> line.y().stream())
@@ -64,30 +63,34 @@ record LinesPicture(LinesChart chart) implements Picture {
         if (!last) {
             panel.withoutWordsBelow();
         }
-        int look = firstLook;
-        for (LinesChart.Line line : model.lines()) {
-            panel.line(line.x(), line.y(), look++);
+        List<LinesChart.Line> lines = model.lines();
+        for (int look = 0; look < lines.size(); look++) {
+            panel.line(lines.get(look).x(), lines.get(look).y(), look);
         }
         panel.draw(pen.graphics());
         pen.write(model.yLabel(), 16, area.getMinY() - 14, pen.style().label(), Style.WORDS);
 
         List<EndOfLine> ends = new ArrayList<>();
-        look = firstLook;
-        for (LinesChart.Line line : model.lines()) {
-            int end = line.y().size() - 1;
-            while (end > 0 && !Double.isFinite(line.y().get(end))) {
-                end--;
+        for (int look = 0; look < lines.size(); look++) {
+            LinesChart.Line line = lines.get(look);
+            int end = lastValue(line);
+            if (end >= 0) {
+                double stagger = (look + 0.5) / lines.size();
+                Marks.along(pen.graphics(), panel, line.x(), line.y(), look, MARKS_PER_LINE, stagger);
+                double x = panel.x(line.x().get(end));
+                ends.add(new EndOfLine(
+                        line.label(), "", look, x, panel.y(line.y().get(end))));
             }
-            boolean any = end >= 0 && Double.isFinite(line.y().get(end));
-            ends.add(new EndOfLine(
-                    line.label(),
-                    "",
-                    look++,
-                    any ? panel.x(line.x().get(end)) : area.getMaxX(),
-                    any ? panel.y(line.y().get(end)) : area.getCenterY()));
         }
         EndOfLine.draw(pen, area, room, ends);
-        return look;
+    }
+
+    private static int lastValue(LinesChart.Line line) {
+        int end = line.y().size() - 1;
+        while (end >= 0 && !Double.isFinite(line.y().get(end))) {
+            end--;
+        }
+        return end;
     }
 
     private MarkedAxis xAxis(Axes axes) {

@@ -6,6 +6,7 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 
 /** Small shapes that tell lines apart where colour does not. */
 final class Marks {
@@ -40,6 +41,26 @@ final class Marks {
         g.setColor(Color.WHITE);
         g.setStroke(Style.thin());
         g.draw(shape);
+    }
+
+    /**
+     * Draws marks at even distances along a line.
+     *
+     * @param stagger place of the first within its share of the way, 0 to 1
+     */
+    static void along(Graphics2D g, Panel panel, List<Double> x, List<Double> y, int look, int count, double stagger) {
+        double first = x.get(0);
+        double period = (x.get(x.size() - 1) - first) / count;
+        int at = 0;
+        for (int mark = 0; mark < count; mark++) {
+            double wanted = first + (mark + stagger) * period;
+            while (at < x.size() - 1 && x.get(at) < wanted) {
+                at++;
+            }
+            if (Double.isFinite(y.get(at))) {
+                draw(g, look, panel.x(x.get(at)), panel.y(y.get(at)));
+            }
+        }
     }
 
     private static Shape shape(int look, double x, double y) {

@@ -79,24 +79,13 @@ record SocPicture(SocChart chart) implements Picture {
     /** Marks on the way, staggered so that lines lying on each other show all of theirs; a ring where it is empty. */
     private void marks(Pen pen, Panel panel, int look) {
         SocChart.Line line = chart.lines().get(look);
-        double period = chart.days() / MARKS_PER_LINE;
-        double first = period * (look + 0.5) / chart.lines().size();
-        int at = 0;
-        for (int mark = 0; mark < MARKS_PER_LINE; mark++) {
-            double day = first + mark * period;
-            while (at < line.day().size() - 1 && line.day().get(at) < day) {
-                at++;
-            }
-            Marks.draw(
-                    pen.graphics(),
-                    look,
-                    panel.x(line.day().get(at)),
-                    panel.y(line.percent().get(at)));
-        }
+        double stagger = (look + 0.5) / chart.lines().size();
+        Marks.along(pen.graphics(), panel, line.day(), line.percent(), look, MARKS_PER_LINE, stagger);
         if (!Double.isNaN(line.emptyDay())) {
             Graphics2D g = pen.graphics();
-            Ellipse2D ring =
-                    new Ellipse2D.Double(panel.x(line.emptyDay()) - 5.5, panel.y(chart.reservePercent()) - 5.5, 11, 11);
+            double x = panel.x(line.emptyDay());
+            double y = panel.y(chart.reservePercent());
+            Ellipse2D ring = new Ellipse2D.Double(x - 5.5, y - 5.5, 11, 11);
             g.setColor(Color.WHITE);
             g.fill(ring);
             g.setColor(Style.line(look));

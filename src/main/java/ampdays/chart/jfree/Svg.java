@@ -15,7 +15,11 @@ import org.w3c.dom.NodeList;
 /** A picture as vectors: words stay words, in whatever sans-serif face the reader has. */
 final class Svg {
     private static final String FACES = "'Liberation Sans', Arial, Helvetica, 'DejaVu Sans', sans-serif";
+    /** In place of the header of the generator, which points readers to a document type on the network. */
+    private static final String DECLARATION = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+
     private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+    private static final String GENERIC_DEFINITIONS = "genericDefs";
     private static final int DECIMALS = 2;
 
     private Svg() {}
@@ -44,10 +48,11 @@ final class Svg {
         Element title = document.createElementNS(NAMESPACE, "title");
         title.setTextContent(description);
         root.insertBefore(title, root.getFirstChild());
-        nameFaces(root);
-        StringWriter text = new StringWriter(1 << 16);
-        graphics.stream(root, text, false, false);
-        return text.toString().replace("\r\n", "\n");
+        putRight(root, prefix);
+        StringWriter written = new StringWriter(1 << 16);
+        graphics.stream(root, written, false, false);
+        String text = written.toString();
+        return DECLARATION + text.substring(text.indexOf("<svg")).replace("\r\n", "\n");
     }
 
     private static Document emptyDocument() throws IOException {
@@ -61,12 +66,17 @@ final class Svg {
         }
     }
 
-    private static void nameFaces(Element root) {
+    /** The generator names one face without a fallback, and gives its empty first definitions the same id always. */
+    private static void putRight(Element root, String prefix) {
+        root.setAttribute("font-family", FACES);
         NodeList elements = root.getElementsByTagName("*");
         for (int i = 0; i < elements.getLength(); i++) {
             Element element = (Element) elements.item(i);
             if (element.hasAttribute("font-family")) {
                 element.setAttribute("font-family", FACES);
+            }
+            if (element.getAttribute("id").equals(GENERIC_DEFINITIONS)) {
+                element.setAttribute("id", prefix + "-" + GENERIC_DEFINITIONS);
             }
         }
     }

@@ -7,7 +7,6 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.apache.pdfbox.pdmodel.font.PDType1Font;
 
 /**
  * The typeface of every picture, taken from a library's jar so that pictures do not depend on the machine.
@@ -15,7 +14,7 @@ import org.apache.pdfbox.pdmodel.font.PDType1Font;
  * <p>A Java runtime on a machine without fonts refuses to make even a font from a file, because it first asks the
  * system for its list of fonts. So the font and a list that names only this font are written to the folder for
  * temporary files and the runtime is pointed to them, which works as long as nothing in this process has used a font
- * before. Both are removed when the process ends.
+ * before. Both are removed when the process ends. Only Linux needs the list; the others always have fonts.
  */
 final class Typeface {
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
@@ -28,17 +27,28 @@ final class Typeface {
     }
 
     static Typeface load() throws IOException {
+        try {
+            return unpack();
+        } catch (IOException e) {
+            throw new IOException(
+                    "Cannot draw charts: their typeface could not be put into " + System.getProperty("java.io.tmpdir")
+                            + ", the folder for temporary files (" + e.getMessage() + ").",
+                    e);
+        }
+    }
+
+    private static Typeface unpack() throws IOException {
         Path folder = Files.createTempDirectory("ampdays-font");
         folder.toFile().deleteOnExit();
         Path font = folder.resolve("LiberationSans-Regular.ttf");
         font.toFile().deleteOnExit();
-        try (InputStream in = PDType1Font.class.getResourceAsStream(RESOURCE)) {
+        try (InputStream in = Typeface.class.getResourceAsStream(RESOURCE)) {
             if (in == null) {
-                throw new IOException("Cannot draw charts: the library pdfbox lacks its typeface " + RESOURCE + ".");
+                throw new IOException("the library pdfbox lacks " + RESOURCE);
             }
             Files.copy(in, font);
         }
-        if (System.getProperty(FONT_LIST_PROPERTY) == null) {
+        if (System.getProperty("os.name").startsWith("Linux") && System.getProperty(FONT_LIST_PROPERTY) == null) {
             Path list = folder.resolve("fontconfig.properties");
             list.toFile().deleteOnExit();
             Files.writeString(list, fontList(font), StandardCharsets.ISO_8859_1);
@@ -47,7 +57,7 @@ final class Typeface {
         try {
             return new Typeface(Font.createFont(Font.TRUETYPE_FONT, font.toFile()));
         } catch (FontFormatException e) {
-            throw new IOException("Cannot draw charts: the typeface of the library pdfbox is broken.", e);
+            throw new IOException("the typeface of the library pdfbox is broken", e);
         }
     }
 

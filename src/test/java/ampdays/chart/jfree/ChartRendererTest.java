@@ -1,0 +1,202 @@
+package ampdays.chart.jfree;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import ampdays.chart.ChartModel;
+import ampdays.chart.DayChart;
+import ampdays.chart.DaysBars;
+import ampdays.chart.InventedComparison;
+import ampdays.chart.SocChart;
+import ampdays.study.Comparison;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
+
+/** Pictures are checked by the words in them and by the readers of the runtime (SVG as XML, PNG by ImageIO). */
+class ChartRendererTest {
+    private static final Comparison COMPARISON = InventedComparison.of(8);
+    private static ChartRenderer renderer;
+
+    @TempDir
+    Path folder;
+
+    @BeforeAll
+    static void fetchTypeface() throws IOException {
+        renderer = new ChartRenderer();
+    }
+
+    @Test
+    void theSvgHasEveryWordOfTheModel() throws Exception {
+        SocChart soc = SocChart.of(COMPARISON);
+        List<String> words = new ArrayList<>(
+                List.of(soc.title(), soc.subtitle(), soc.yLabel(), soc.reserveLabel(), "day 1", "day 14", "100"));
+        soc.lines().forEach(line -> words.addAll(List.of(line.label(), line.outcome())));
+        assertThat(texts(renderer.svg(soc, "soc"))).containsAll(words);
+
+        DaysBars bars = DaysBars.of(COMPARISON);
+        List<String> barWords = new ArrayList<>(List.of(bars.title(), bars.xLabel(), "0", "14"));
+        bars.bars().forEach(bar -> barWords.addAll(List.of(bar.label(), bar.words())));
+        assertThat(texts(renderer.svg(bars, "bars"))).containsAll(barWords);
+
+        DayChart day = DayChart.of(COMPARISON, COMPARISON.options().get(0));
+        List<String> dayWords = new ArrayList<>(List.of(
+                day.title(),
+                day.socLabel(),
+                day.powerLabel(),
+                day.temperatureLabel(),
+                "06:00",
+                "reserve 20 %",
+                "asleep",
+                "outside",
+                "cabin"));
+        dayWords.addAll(day.sources());
+        dayWords.addAll(day.uses());
+        day.days().forEach(one -> dayWords.add(one.heading()));
+        assertThat(texts(renderer.svg(day, "day"))).containsAll(dayWords);
+
+        assertThat(texts(renderer.svg(ChartGallery.months(), "months")))
+                .contains("Jan", "Dec", "outside air, °C", "sun on the flat, kWh/m² a day", "mean daily high");
+    }
+
+    @Test
+    void twoPicturesInOnePageShareNoId() throws Exception {
+        SocChart chart = SocChart.of(COMPARISON);
+        List<String> first = ids(renderer.svg(chart, "first"));
+        List<String> second = ids(renderer.svg(chart, "second"));
+        assertThat(first).isNotEmpty().doesNotContainAnyElementsOf(second);
+    }
+
+    @Test
+    void theSvgNamesFacesAndHoldsNone() throws Exception {
+        String svg = renderer.svg(SocChart.of(COMPARISON), "soc");
+        assertThat(svg).contains("sans-serif").doesNotContain("@font-face", "<font", "<image");
+        NodeList elements = parse(svg).getElementsByTagName("*");
+        for (int i = 0; i < elements.getLength(); i++) {
+            String faces = ((Element) elements.item(i)).getAttribute("font-family");
+            assertThat(faces.isEmpty() || faces.endsWith(", sans-serif"))
+                    .as(faces)
+                    .isTrue();
+        }
+    }
+
+    @Test
+    void allAtOnceGivesTheSameBytesAsOneByOne() throws IOException {
+        SortedMap<String, ChartModel> models = ChartGallery.comparison(InventedComparison.of(3));
+        renderer.writeAll(models, folder.resolve("together"));
+        ChartRenderer another = new ChartRenderer();
+        for (String name : models.keySet()) {
+            another.write(models.get(name), folder.resolve("alone"), name);
+        }
+        try (Stream<Path> files = Files.list(folder.resolve("together"))) {
+            List<Path> together = files.toList();
+            assertThat(together).hasSize(2 * models.size());
+            for (Path file : together) {
+                assertThat(folder.resolve("alone").resolve(file.getFileName())).hasSameBinaryContentAs(file);
+            }
+        }
+    }
+
+    @Test
+    void thePngCanBeReadBackPixelByPixel() throws IOException {
+        int[] rgb =
+                IntStream.range(0, 40 * 30).map(i -> i * 0x012345 & 0xFFFFFF).toArray();
+        var image = ImageIO.read(new ByteArrayInputStream(Png.encode(rgb, 40, 30)));
+        assertThat(image.getWidth()).isEqualTo(40);
+        for (int i = 0; i < rgb.length; i++) {
+            assertThat(image.getRGB(i % 40, i / 40) & 0xFFFFFF).isEqualTo(rgb[i]);
+        }
+    }
+
+    @Test
+    void thePngIsTwiceTheSizeOfTheSvg() throws Exception {
+        renderer.write(DaysBars.of(COMPARISON), folder, "bars");
+        var image = ImageIO.read(folder.resolve("bars.png").toFile());
+        Element root = parse(Files.readString(folder.resolve("bars.svg"))).getDocumentElement();
+        assertThat(image.getWidth()).isEqualTo(2 * Integer.parseInt(root.getAttribute("width")));
+        assertThat(image.getHeight()).isEqualTo(2 * Integer.parseInt(root.getAttribute("height")));
+    }
+
+    @Test
+    void aFolderThatIsAFileGetsAPlainMessage() throws IOException {
+        Path notAFolder = Files.writeString(folder.resolve("out"), "mine");
+        assertThatThrownBy(() -> renderer.writeAll(ChartGallery.comparison(InventedComparison.of(1)), notAFolder))
+                .isInstanceOf(IOException.class)
+                .hasMessageEndingWith(notAFolder + " is a file, not a folder.");
+        assertThat(notAFolder).hasContent("mine");
+    }
+
+    /** A machine without fonts, as small server images are: the list of fonts is empty, and so is the home folder. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void needsNoFontOfTheMachineAndLeavesNoTemporaryFile() throws Exception {
+        Path home = Files.createDirectory(folder.resolve("home"));
+        Path temporary = Files.createDirectory(folder.resolve("temporary"));
+        Path noFonts = Files.writeString(
+                folder.resolve("fonts.conf"),
+                "<?xml version=\"1.0\"?><!DOCTYPE fontconfig SYSTEM \"fonts.dtd\"><fontconfig/>");
+        ProcessBuilder fresh = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-Duser.home=" + home,
+                        "-Djava.io.tmpdir=" + temporary,
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        ChartGallery.class.getName(),
+                        folder.resolve("bare").toString(),
+                        "8")
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("said").toFile());
+        fresh.environment().put("FONTCONFIG_FILE", noFonts.toString());
+        fresh.environment().put("HOME", home.toString());
+        fresh.environment().remove("DISPLAY");
+        Process process = fresh.start();
+        assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
+        assertThat(folder.resolve("said")).hasContent("");
+        assertThat(process.exitValue()).isZero();
+        assertThat(folder.resolve("bare/state-of-charge.svg"))
+                .hasContent(renderer.svg(SocChart.of(COMPARISON), "state-of-charge"));
+        try (Stream<Path> left = Files.list(temporary)) {
+            assertThat(left.filter(file -> !file.getFileName().toString().startsWith("hsperfdata")))
+                    .isEmpty();
+        }
+    }
+
+    private static Document parse(String svg) throws Exception {
+        return DocumentBuilderFactory.newInstance()
+                .newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private static List<String> texts(String svg) throws Exception {
+        NodeList nodes = parse(svg).getElementsByTagName("text");
+        return IntStream.range(0, nodes.getLength())
+                .mapToObj(i -> nodes.item(i).getTextContent().strip())
+                .toList();
+    }
+
+    private static List<String> ids(String svg) throws Exception {
+        NodeList nodes = parse(svg).getElementsByTagName("*");
+        return IntStream.range(0, nodes.getLength())
+                .mapToObj(i -> ((Element) nodes.item(i)).getAttribute("id"))
+                .filter(id -> !id.isEmpty())
+                .toList();
+    }
+}
