@@ -69,6 +69,13 @@ public final class Values {
         return name == null ? Optional.empty() : presets.find(section, name.text());
     }
 
+    /** Whether a path has no value because its section names no preset. */
+    boolean presetWouldGive(String path) {
+        String section = path.contains(".") ? path.substring(0, path.indexOf('.')) : "";
+        return !said.containsKey(section + ".preset")
+                && presets.of(section).stream().anyMatch(p -> p.values().containsKey(path));
+    }
+
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
     public double number(String path) {
         return find(path).map(Value::number).orElse(Double.NaN);

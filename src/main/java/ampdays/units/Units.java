@@ -35,7 +35,7 @@ final class Units {
         table.put(
                 Dimension.POWER,
                 List.of(
-                        Unit.of("W", 1, "watt", "watts"),
+                        Unit.of("W", 1, "watt", "watts", "Wp"),
                         Unit.of("kW", 1000),
                         Unit.of("BTU/h", BTU_PER_HOUR_W, "Btu/h", "btu/h", "BTU/hr", "Btu/hr"),
                         Unit.of("hp", HORSEPOWER_W)));
