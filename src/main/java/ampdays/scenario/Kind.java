@@ -9,6 +9,7 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What a parameter's text may be, and how it is read. */
@@ -155,7 +156,7 @@ public sealed interface Kind {
 
         static List<String> occasions() {
             return Arrays.stream(Occasion.values())
-                    .map(o -> o.name().toLowerCase(java.util.Locale.ROOT))
+                    .map(o -> o.name().toLowerCase(Locale.ROOT))
                     .toList();
         }
     }

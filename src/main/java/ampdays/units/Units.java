@@ -131,9 +131,9 @@ final class Units {
         return of(dimension).get(0);
     }
 
-    /** The unit offered beside the one shown, if there is another. */
+    /** The unit offered beside the one shown, if there is another that counts the same way. */
     static Optional<Unit> beside(Dimension dimension) {
-        return of(dimension).stream().skip(1).findFirst();
+        return of(dimension).stream().skip(1).filter(u -> u.factor() > 0).findFirst();
     }
 
     static Optional<Unit> written(Dimension dimension, String spelling) {

@@ -3,8 +3,10 @@ package ampdays.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import ampdays.scenario.ScenarioException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,6 +89,12 @@ class WrongScenarioTest {
     }
 
     @Test
+    void aFileNestedThousandsDeepIsRefusedCalmly() throws IOException {
+        assertThat(refused("[".repeat(20_000).getBytes(StandardCharsets.UTF_8)))
+                .hasMessage("scenario.yaml: Brackets or indentation are nested thousands deep.");
+    }
+
+    @Test
     void problemsOfASharedFileCarryItsName() throws IOException {
         Files.writeString(folder.resolve("van/parts.yaml"), "solar: {power: 400}\noptions: {}\n");
         String text = RIGHT.replace("solar: {power: 400 W}", "use: parts.yaml");
@@ -117,7 +125,7 @@ class WrongScenarioTest {
                     assertThat(p.line()).isBetween(0, (int) lines);
                     assertThat(p.message()).matches("(?s).*[.?]");
                 });
-            } catch (ampdays.scenario.ScenarioException e) {
+            } catch (ScenarioException e) {
                 throw new AssertionError("checked, but cannot be built: " + text, e);
             }
         }
@@ -140,7 +148,7 @@ class WrongScenarioTest {
         try (InputStream in = WrongScenarioTest.class.getResourceAsStream("/ampdays/" + name)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
         }
     }
 }
