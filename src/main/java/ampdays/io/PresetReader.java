@@ -23,9 +23,15 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 public final class PresetReader {
     private static final String RESOURCE = "/ampdays/presets/presets.yaml";
 
+    private static final Presets PRESETS = read();
+
     private PresetReader() {}
 
     public static Presets presets() {
+        return PRESETS;
+    }
+
+    private static Presets read() {
         List<InputProblem> problems = new ArrayList<>();
         MappingNode root = YamlText.map("presets.yaml", text(), problems)
                 .orElseThrow(() -> new IllegalStateException(problems.toString()));

@@ -166,7 +166,7 @@ public final class ScenarioReader {
             return true;
         } catch (ScenarioException e) {
             for (Problem problem : e.problems()) {
-                if (!failedPaths.contains(problem.path())) {
+                if (!isFollowOn(problem)) {
                     Origin origin = values.origin(problem.path()).orElse(new Origin(file, 1, 1));
                     problems.add(new InputProblem(
                             origin.source(), origin.line(), origin.column(), prefix + problem.message()));
@@ -174,6 +174,14 @@ public final class ScenarioReader {
             }
             return false;
         }
+    }
+
+    /** Whether a problem only follows from a value that was refused and told already. */
+    private boolean isFollowOn(Problem problem) {
+        boolean timetableRefused = failedPaths.stream().anyMatch(p -> p.startsWith("trip.timetable"));
+        return failedPaths.contains(problem.path())
+                || failedPaths.contains(problem.path() + ".preset")
+                || (timetableRefused && problem.path().startsWith("trip"));
     }
 
     /** The weather file is read elsewhere; here it must only be there. */

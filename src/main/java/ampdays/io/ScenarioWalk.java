@@ -150,14 +150,11 @@ final class ScenarioWalk {
 
     private static String expected(String path, Optional<Parameter> parameter) {
         if (parameter.isPresent()) {
-            return parameter.get().kind() instanceof Kind.Timetable
-                    ? "Write a list of lines like: - 07:10 park sun, away."
-                    : "Write one value.";
+            return parameter.get().kind().advice();
         }
         List<String> keys = new ArrayList<>(Registry.children(path));
         boolean named = keys.remove("*");
-        return "Write its values below it"
-                + (named ? ", each under a name" : ", by the keys " + String.join(", ", keys))
+        return "Write its values below it" + (named ? ", each under a name" : " (" + String.join(", ", keys) + ")")
                 + (Values.isComponent(path) ? ", {} for its defaults, or none." : ".");
     }
 

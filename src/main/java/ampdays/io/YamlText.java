@@ -3,6 +3,7 @@ package ampdays.io;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
@@ -57,6 +58,8 @@ final class YamlText {
         } catch (YamlEngineException e) {
             String first = e.getMessage().lines().findFirst().orElse("");
             problems.add(new InputProblem(file, 0, 0, "YAML cannot be read: " + first + "."));
+        } catch (StackOverflowError e) {
+            problems.add(new InputProblem(file, 0, 0, "Brackets or indentation are nested thousands deep."));
         }
         return Optional.empty();
     }
@@ -90,7 +93,7 @@ final class YamlText {
             for (int i = 0; i < SIGNS.length(); i++) {
                 inside = inside.replace(SIGNS.charAt(i), (char) (FIRST_STAND_IN + i));
             }
-            return java.util.regex.Matcher.quoteReplacement(inside);
+            return Matcher.quoteReplacement(inside);
         });
     }
 

@@ -9,12 +9,27 @@ import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What a parameter's text may be, and how it is read. */
 public sealed interface Kind {
     /** Reads a text without its mark; the exception's message is a predicate after the parameter's path. */
     Reading read(String text) throws QuantityException;
+
+    /** What may be written, as a sentence. */
+    default String advice() {
+        if (this instanceof Measured measured) {
+            return Quantity.advice(measured.dimensions().toArray(new Dimension[0]));
+        }
+        if (this instanceof Count count) {
+            return "Write a whole number from " + count.low() + " to " + count.high() + ".";
+        }
+        if (this instanceof Choice choice) {
+            return "Choices: " + String.join("; ", choice.words()) + ".";
+        }
+        return this instanceof Timetable ? "Write a list of lines like: - 07:10 park sun, away." : "Write one value.";
+    }
 
     /** What was read: a number with its dimension, or a word (NaN and empty). */
     record Reading(double number, Optional<Dimension> dimension) {
@@ -41,8 +56,8 @@ public sealed interface Kind {
             double value = quantity.value();
             boolean usual = quantity.dimension() == dimensions.get(0);
             if (usual ? !(value >= low && value <= high) : !(value >= 0)) {
-                throw new QuantityException(
-                        "\"" + text + "\" is out of range. It must lie " + (usual ? range() : "above zero") + ".");
+                throw new QuantityException("\"" + text + "\" is out of range. It must "
+                        + (usual ? "lie " + range() : "not be negative") + ".");
             }
             return new Reading(value, Optional.of(quantity.dimension()));
         }
@@ -58,13 +73,12 @@ public sealed interface Kind {
     record Count(int low, int high) implements Kind {
         @Override
         public Reading read(String text) throws QuantityException {
-            String accepted = "Write a whole number from " + low + " to " + high + ".";
             if (!text.matches("\\d{1,9}")) {
-                throw new QuantityException("\"" + text + "\" is not a whole number. " + accepted);
+                throw new QuantityException("\"" + text + "\" is not a whole number. " + advice());
             }
             int number = Integer.parseInt(text);
             if (number < low || number > high) {
-                throw new QuantityException("\"" + text + "\" is out of range. " + accepted);
+                throw new QuantityException("\"" + text + "\" is out of range. " + advice());
             }
             return new Reading(number, Optional.of(Dimension.NUMBER));
         }
@@ -142,7 +156,7 @@ public sealed interface Kind {
 
         static List<String> occasions() {
             return Arrays.stream(Occasion.values())
-                    .map(o -> o.name().toLowerCase(java.util.Locale.ROOT))
+                    .map(o -> o.name().toLowerCase(Locale.ROOT))
                     .toList();
         }
     }

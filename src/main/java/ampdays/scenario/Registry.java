@@ -1,10 +1,12 @@
 package ampdays.scenario;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Every parameter that a scenario may set, each declared once, in the order of the reference page. */
@@ -15,6 +17,9 @@ public final class Registry {
             .toList();
 
     private static final Map<String, Parameter> BY_PATH = byPath();
+
+    private static final Map<String, Section> BY_NAME =
+            SECTIONS.stream().collect(Collectors.toUnmodifiableMap(Section::name, s -> s));
 
     private Registry() {}
 
@@ -27,7 +32,7 @@ public final class Registry {
                 }
             }
         }
-        return java.util.Collections.unmodifiableMap(map);
+        return Collections.unmodifiableMap(map);
     }
 
     public static List<Section> sections() {
@@ -35,7 +40,7 @@ public final class Registry {
     }
 
     public static Optional<Section> section(String name) {
-        return SECTIONS.stream().filter(s -> s.name().equals(name)).findFirst();
+        return Optional.ofNullable(BY_NAME.get(name));
     }
 
     /** The parameter at a path, in which a name given by the designer may stand for the {@code *}. */

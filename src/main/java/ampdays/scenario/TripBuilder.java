@@ -34,8 +34,8 @@ final class TripBuilder {
             String zone = read.word("place.zone");
             double reserve = read.number("trip.reserve");
             List<String> names = kindNames();
-            checkDayNames(names);
-            if (days == 0 || start.isEmpty() || zone.isEmpty() || names.isEmpty()) {
+            boolean sound = checkDayNames(names);
+            if (!sound || days == 0 || start.isEmpty() || zone.isEmpty() || names.isEmpty()) {
                 return null;
             }
             LocalDate first = date(start);
@@ -65,7 +65,8 @@ final class TripBuilder {
     }
 
     /** Every name that is given days must have a timetable; a misspelt key of the section lands here as well. */
-    private void checkDayNames(List<String> kinds) {
+    private boolean checkDayNames(List<String> kinds) {
+        int before = read.count();
         List<String> known = new ArrayList<>(Registry.children("trip"));
         known.remove("*");
         for (String name : values.names("trip")) {
@@ -80,9 +81,11 @@ final class TripBuilder {
                                         .orElse(" Keys: " + String.join(", ", known) + "."));
             }
         }
+        return read.count() == before;
     }
 
     private List<Integer> kindOfDay(List<String> names, LocalDate start, int days) {
+        int before = read.count();
         int[] kinds = new int[days];
         Arrays.fill(kinds, -1);
         int others = names.size() == 1 && values.find("trip." + names.get(0)).isEmpty() ? 0 : -1;
@@ -105,7 +108,7 @@ final class TripBuilder {
         }
         List<Integer> result = new ArrayList<>();
         for (int day = 0; day < days; day++) {
-            if (kinds[day] < 0 && others < 0) {
+            if (kinds[day] < 0 && others < 0 && read.count() == before) {
                 read.add("trip.days", "Day " + (day + 1) + " of the trip is of no kind. Give one kind: others.");
                 break;
             }

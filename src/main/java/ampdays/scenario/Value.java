@@ -18,8 +18,4 @@ public record Value(
     public static Value word(String text, Origin origin) {
         return new Value(text, Double.NaN, Optional.empty(), Optional.empty(), "", origin);
     }
-
-    Value at(Origin place) {
-        return new Value(text, number, dimension, mark, note, place);
-    }
 }

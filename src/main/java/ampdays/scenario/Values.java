@@ -1,6 +1,7 @@
 package ampdays.scenario;
 
 import ampdays.units.Dimension;
+import ampdays.units.Nearest;
 import ampdays.units.QuantityException;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The values of one design by path; immutable. What is not said comes from the section's preset, then from the
@@ -21,14 +23,22 @@ public final class Values {
 
     private final Map<String, Value> said;
     private final Presets presets;
+    /** The sections of which anything was said. */
+    private final Set<String> sections;
 
     private Values(Map<String, Value> said, Presets presets) {
         this.said = said;
         this.presets = presets;
+        this.sections = said.keySet().stream().map(Values::section).collect(Collectors.toSet());
     }
 
     public static Values empty(Presets presets) {
         return new Values(Map.of(), presets);
+    }
+
+    private static String section(String path) {
+        int dot = path.indexOf('.');
+        return dot < 0 ? path : path.substring(0, dot);
     }
 
     /** The value in force at a path, if the design has one. */
@@ -69,6 +79,13 @@ public final class Values {
         return name == null ? Optional.empty() : presets.find(section, name.text());
     }
 
+    /** Whether a path has no value because its section names no preset. */
+    boolean presetWouldGive(String path) {
+        String section = section(path);
+        return !said.containsKey(section + ".preset")
+                && presets.of(section).stream().anyMatch(p -> p.values().containsKey(path));
+    }
+
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
     public double number(String path) {
         return find(path).map(Value::number).orElse(Double.NaN);
@@ -84,7 +101,7 @@ public final class Values {
         boolean component = Registry.section(section)
                 .map(s -> s.presence() == Section.Presence.COMPONENT)
                 .orElse(false);
-        return !component || isSaid(section);
+        return !component || sections.contains(section);
     }
 
     /** Whether anything was said at a path or below it. */
@@ -93,7 +110,7 @@ public final class Values {
     }
 
     private static boolean isAtOrBelow(String path, String above) {
-        return path.equals(above) || path.startsWith(above + ".");
+        return path.startsWith(above) && (path.length() == above.length() || path.charAt(above.length()) == '.');
     }
 
     /** The names given by the designer below a path, in the order written. */
@@ -203,12 +220,15 @@ public final class Values {
         String above = dot < 0 ? "" : path.substring(0, dot);
         List<String> known = new ArrayList<>(Registry.children(above));
         known.remove("*");
+        if (dot < 0) {
+            known.addAll(List.of("use", "options"));
+        }
         if (known.isEmpty() && dot > 0) {
             return unknownPath(above);
         }
         String key = path.substring(dot + 1);
         return path + " is not known."
-                + ampdays.units.Nearest.of(key, known)
+                + Nearest.of(key, known)
                         .map(w -> " Did you mean " + w + "?")
                         .orElse(" Known here: " + String.join(", ", known) + ".");
     }

@@ -3,6 +3,7 @@ package ampdays.scenario;
 import ampdays.load.LoadSpec;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Makes a variant, ready to be simulated, from the values of a design. */
 public final class VariantBuilder {
@@ -17,7 +18,9 @@ public final class VariantBuilder {
         ProblemList read = new ProblemList(values);
         for (Section section : Registry.sections()) {
             if (section.presence() == Section.Presence.REQUIRED && !values.isSaid(section.name())) {
-                read.add(section.name(), "The section " + section.name() + " is missing. " + section.help());
+                read.add(
+                        section.name(),
+                        "The section " + section.name() + " is missing. Write it with " + least(section, values) + ".");
             }
         }
         if (!read.problems().isEmpty()) {
@@ -34,6 +37,16 @@ public final class VariantBuilder {
             throw new ScenarioException(read.problems());
         }
         return new Variant(name, site.orElseThrow(), weather, trip.orElseThrow(), design.orElseThrow());
+    }
+
+    /** The keys that a section must say at least. */
+    private static String least(Section section, Values values) {
+        return section.parameters().stream()
+                .filter(p -> p.key().equals("preset")
+                        || p.path().equals("trip.timetable")
+                        || (p.fallback() instanceof Fallback.Required && !values.presetWouldGive(p.path())))
+                .map(Parameter::key)
+                .collect(Collectors.joining(", "));
     }
 
     private static Optional<Design> design(Values values, ProblemList read) {

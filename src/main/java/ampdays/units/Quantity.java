@@ -34,9 +34,8 @@ public record Quantity(double value, Dimension dimension) {
         }
         Matcher matcher = NUMBER_AND_UNIT.matcher(trimmed);
         if (!matcher.matches()) {
-            throw new QuantityException(
-                    quoted(trimmed) + " is not a number" + (accepted[0] == Dimension.NUMBER ? "" : " with a unit")
-                            + ". Write " + titles(accepted) + " such as " + example(accepted) + ".");
+            throw new QuantityException(quoted(trimmed) + " is not a number"
+                    + (accepted[0] == Dimension.NUMBER ? "" : " with a unit") + ". " + advice(accepted));
         }
         double number = Double.parseDouble(matcher.group(1).replace('\u2212', '-'));
         String spelling = matcher.group(2).strip();
@@ -74,7 +73,7 @@ public record Quantity(double value, Dimension dimension) {
         }
         Optional<Dimension> meant = Units.dimensionOf(spelling);
         if (meant.isPresent()) {
-            return " is " + meant.get().title() + ". Write " + titles(accepted) + " such as " + example(accepted) + ".";
+            return " is " + meant.get().title() + ". " + advice(accepted);
         }
         List<String> symbols = new ArrayList<>();
         for (Dimension dimension : accepted) {
@@ -100,6 +99,11 @@ public record Quantity(double value, Dimension dimension) {
         Unit shown = Units.shown(dimension);
         Unit larger = Units.beside(dimension).orElse(shown);
         return (base < larger.factor() ? shown : larger).show(base, 2);
+    }
+
+    /** What may be written, such as {@code Write a power such as 500 W, or 0.5 kW.} */
+    public static String advice(Dimension... accepted) {
+        return "Write " + titles(accepted) + " such as " + example(accepted) + ".";
     }
 
     private static String example(Dimension... accepted) {

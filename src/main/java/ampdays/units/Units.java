@@ -35,7 +35,7 @@ final class Units {
         table.put(
                 Dimension.POWER,
                 List.of(
-                        Unit.of("W", 1, "watt", "watts"),
+                        Unit.of("W", 1, "watt", "watts", "Wp"),
                         Unit.of("kW", 1000),
                         Unit.of("BTU/h", BTU_PER_HOUR_W, "Btu/h", "btu/h", "BTU/hr", "Btu/hr"),
                         Unit.of("hp", HORSEPOWER_W)));
@@ -131,9 +131,9 @@ final class Units {
         return of(dimension).get(0);
     }
 
-    /** The unit offered beside the one shown, if there is another. */
+    /** The unit offered beside the one shown, if there is another that counts the same way. */
     static Optional<Unit> beside(Dimension dimension) {
-        return of(dimension).stream().skip(1).findFirst();
+        return of(dimension).stream().skip(1).filter(u -> u.factor() > 0).findFirst();
     }
 
     static Optional<Unit> written(Dimension dimension, String spelling) {
