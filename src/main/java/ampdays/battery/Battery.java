@@ -14,8 +14,12 @@ public final class Battery {
 
     private final BankSpec spec;
     private final double stepS;
-    private final double chargeAs;
+
+    /** Current that fills the empty bank in one step, A. */
+    private final double fullA;
+
     private final double standbyA;
+    private final double standbyShare;
     private final OneNodeStep heat;
     private double soc;
     private double temperatureC;
@@ -30,16 +34,17 @@ public final class Battery {
     private double dischargeMaxA;
     private ChargeLimit chargeLimit = ChargeLimit.RATE;
 
-    private double storedJ;
-    private double resistanceJ;
-    private double chargeLossJ;
-    private double standbyJ;
+    private double storedW;
+    private double resistanceW;
+    private double chargeLossW;
+    private double standbyW;
 
     public Battery(BankSpec spec, double startC, double stepS) {
         this.spec = spec;
         this.stepS = stepS;
-        this.chargeAs = spec.capacityAh() * 3600;
+        this.fullA = spec.capacityAh() * 3600 / stepS;
         this.standbyA = spec.electronicsA() + spec.capacityAh() * spec.selfDischargePerMonth() / HOURS_A_MONTH;
+        this.standbyShare = standbyA / fullA;
         this.heat = new OneNodeStep(spec.heatJK(), spec.heatWK(), stepS);
         this.soc = spec.startShare();
         this.temperatureC = startC;
@@ -51,10 +56,10 @@ public final class Battery {
         emfV = spec.seriesCells() * OpenCircuit.cellV(soc, temperatureC);
         double slopeV = spec.seriesCells() * OpenCircuit.slopeV(soc, temperatureC);
         ohmicOhm = spec.resistanceOhm() * BankPhysics.resistanceFactor(temperatureC);
-        driftOhm = slopeV * stepS / (2 * chargeAs);
+        driftOhm = slopeV * 0.5 / fullA;
         tooCold = tooCold ? temperatureC < CHARGE_AGAIN_C : temperatureC < 0;
         openCharging();
-        double leftA = soc * chargeAs / stepS - standbyA;
+        double leftA = soc * fullA - standbyA;
         dischargeMaxA = leftA < spec.dischargeLimitA() ? leftA : spec.dischargeLimitA();
         double peakA = emfV / (2 * (ohmicOhm + driftOhm));
         dischargeMaxA = dischargeMaxA < peakA ? dischargeMaxA : peakA;
@@ -73,7 +78,7 @@ public final class Battery {
         if (nearA < rateA) {
             chargeLimit = ChargeLimit.NEAR_FULL;
         }
-        double roomA = ((1 - soc) * chargeAs / stepS + standbyA) / spec.coulombicEfficiency();
+        double roomA = ((1 - soc) * fullA + standbyA) / spec.coulombicEfficiency();
         if (roomA < nearA) {
             chargeLimit = ChargeLimit.FULL;
             nearA = roomA;
@@ -90,19 +95,18 @@ public final class Battery {
      */
     public void settle(double currentA, double busV, double cabinC) {
         double midV = emfV + driftOhm * currentA;
-        double efficiency = currentA > 0 ? spec.coulombicEfficiency() : 1;
-        double chargedAs = currentA * efficiency * stepS;
-        double standbyAs = standbyA * stepS;
-        double leftAs = soc * chargeAs + chargedAs;
-        standbyAs = standbyAs < leftAs ? standbyAs : leftAs > 0 ? leftAs : 0;
-        double next = soc + (chargedAs - standbyAs) / chargeAs;
+        double keptA = currentA > 0 ? currentA * spec.coulombicEfficiency() : currentA;
+        double charged = soc + keptA / fullA;
+        double drained = standbyShare < charged ? standbyShare : charged > 0 ? charged : 0;
+        double next = charged - drained;
         soc = next < 0 ? 0 : next > 1 ? 1 : next;
 
-        storedJ = midV * (chargedAs - standbyAs);
-        resistanceJ = ohmicOhm * currentA * currentA * stepS;
-        chargeLossJ = midV * currentA * (1 - efficiency) * stepS;
-        standbyJ = midV * standbyAs;
-        temperatureC = heat.nextC(temperatureC, cabinC, (resistanceJ + chargeLossJ + standbyJ) / stepS);
+        double standbyNowA = drained * fullA;
+        storedW = midV * (keptA - standbyNowA);
+        resistanceW = ohmicOhm * currentA * currentA;
+        chargeLossW = midV * (currentA - keptA);
+        standbyW = midV * standbyNowA;
+        temperatureC = heat.nextC(temperatureC, cabinC, heatW());
 
         sinceCutS += stepS;
         if (loadsCut) {
@@ -148,25 +152,28 @@ public final class Battery {
         return chargeLimit;
     }
 
-    /** Change of store in the last step, J. */
-    public double storedJ() {
-        return storedJ;
+    /** Change of store in the last step, W. */
+    public double storedW() {
+        return storedW;
     }
 
-    public double resistanceJ() {
-        return resistanceJ;
+    /** Lost in its resistance in the last step, W. */
+    public double resistanceW() {
+        return resistanceW;
     }
 
-    public double chargeLossJ() {
-        return chargeLossJ;
+    /** Lost to charge efficiency in the last step, W. */
+    public double chargeLossW() {
+        return chargeLossW;
     }
 
-    public double standbyJ() {
-        return standbyJ;
+    /** Lost to self-discharge and electronics in the last step, W. */
+    public double standbyW() {
+        return standbyW;
     }
 
-    /** Heat given to the cabin in the last step, W. */
+    /** Heat given off in the last step, W. */
     public double heatW() {
-        return (resistanceJ + chargeLossJ + standbyJ) / stepS;
+        return resistanceW + chargeLossW + standbyW;
     }
 }

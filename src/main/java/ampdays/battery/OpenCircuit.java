@@ -71,13 +71,16 @@ public final class OpenCircuit {
     public static double cellV(double soc, double temperatureC) {
         double at = place(soc);
         int row = row(at);
-        return lineV(row, temperatureC) * (1 - (at - row)) + lineV(row + 1, temperatureC) * (at - row);
+        double column = column(temperatureC);
+        double below = lineV(row, column);
+        return below + (lineV(row + 1, column) - below) * (at - row);
     }
 
-    /** Slope of {@link #cellV} with state of charge, V per whole charge; that of the stretch below at a break. */
+    /** Slope of {@link #cellV} with state of charge, V per whole charge; that of the stretch above at a break. */
     public static double slopeV(double soc, double temperatureC) {
         int row = row(place(soc));
-        return (lineV(row + 1, temperatureC) - lineV(row, temperatureC)) * (ROWS - 1);
+        double column = column(temperatureC);
+        return (lineV(row + 1, column) - lineV(row, column)) * (ROWS - 1);
     }
 
     private static double place(double soc) {
@@ -89,11 +92,14 @@ public final class OpenCircuit {
         return at >= ROWS - 1 ? ROWS - 2 : (int) at;
     }
 
-    private static double lineV(int row, double temperatureC) {
-        double at = (temperatureC - LOWEST_C) / COLUMN_K;
-        at = at < 0 ? 0 : at > COLUMNS - 1 ? COLUMNS - 1 : at;
+    private static double column(double temperatureC) {
+        double at = (temperatureC - LOWEST_C) * (1 / COLUMN_K);
+        return at < 0 ? 0 : at > COLUMNS - 1 ? COLUMNS - 1 : at;
+    }
+
+    private static double lineV(int row, double at) {
         int column = at >= COLUMNS - 1 ? COLUMNS - 2 : (int) at;
-        double share = at - column;
-        return GRID_V[column * ROWS + row] * (1 - share) + GRID_V[(column + 1) * ROWS + row] * share;
+        double left = GRID_V[column * ROWS + row];
+        return left + (GRID_V[(column + 1) * ROWS + row] - left) * (at - column);
     }
 }

@@ -18,6 +18,8 @@ public final class Cabin {
     private final CabinSpec spec;
     private final double stepS;
     private final double densityShare;
+    private final double moistureStoreKg;
+    private final double gainPerW;
     private final Ventilation parked;
     private final Ventilation driving;
     private double airC;
@@ -29,12 +31,14 @@ public final class Cabin {
     private double q2W;
 
     /** What depends on whether the van moves. */
-    private record Ventilation(double airWK, double airKgS, TwoNodeStep nodes) {}
+    private record Ventilation(double airWK, double changedShare, double keptShare, TwoNodeStep nodes) {}
 
     public Cabin(CabinSpec spec, double densityShare, double startC, double startHumidityRatio, double stepS) {
         this.spec = spec;
         this.stepS = stepS;
         this.densityShare = densityShare;
+        this.moistureStoreKg = spec.volumeM3() * AIR_KG_M3 * densityShare * MOISTURE_STORE;
+        this.gainPerW = stepS / (EVAPORATION_J_PER_KG * moistureStoreKg);
         this.parked = ventilation(spec.parkedAirChangesPerH());
         this.driving = ventilation(spec.drivingAirChangesPerH());
         this.now = parked;
@@ -46,9 +50,12 @@ public final class Cabin {
     private Ventilation ventilation(double changesPerH) {
         double airWK = CabinPhysics.airChangesWK(spec.volumeM3(), changesPerH, densityShare);
         double toOutsideWK = CabinPhysics.envelopeWK(spec) + airWK;
+        double airKgS = spec.volumeM3() * AIR_KG_M3 * densityShare * changesPerH / 3600;
+        double changed = stepS * airKgS / moistureStoreKg;
         return new Ventilation(
                 toOutsideWK,
-                spec.volumeM3() * AIR_KG_M3 * densityShare * changesPerH / 3600,
+                changed,
+                1 / (1 + changed),
                 new TwoNodeStep(spec.airJK(), spec.massJK(), toOutsideWK, 0, spec.airToMassWK(), stepS));
     }
 
@@ -90,10 +97,8 @@ public final class Cabin {
      * @param coilW latent heat taken out by the coil, W
      */
     public void moisten(double outsideRatio, double peopleW, double coilW) {
-        double storeKg = spec.volumeM3() * AIR_KG_M3 * densityShare * MOISTURE_STORE;
-        double gainKgS = (peopleW - coilW) / EVAPORATION_J_PER_KG;
-        double next = (humidityRatio + stepS / storeKg * (now.airKgS * outsideRatio + gainKgS))
-                / (1 + stepS / storeKg * now.airKgS);
+        double gain = (peopleW - coilW) * gainPerW;
+        double next = (humidityRatio + now.changedShare * outsideRatio + gain) * now.keptShare;
         humidityRatio = next > 0 ? next : 0;
     }
 

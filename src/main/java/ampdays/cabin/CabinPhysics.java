@@ -9,7 +9,7 @@ public final class CabinPhysics {
     static final double OUTER_FILM_WM2K = 17;
 
     /** Long-wave loss to the open sky of a horizontal face, W/m²: 4 K at the standard film (ASHRAE, the same). */
-    static final double SKY_LOSS_WM2 = 4 * OUTER_FILM_WM2K;
+    public static final double SKY_LOSS_WM2 = 4 * OUTER_FILM_WM2K;
 
     private static final double AIR_J_M3K = 1200;
     private static final double LEAST_FILM_WM2K = 10;

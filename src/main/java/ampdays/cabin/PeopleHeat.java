@@ -9,6 +9,7 @@ public final class PeopleHeat {
     private static final double SENSIBLE_W = 70;
     private static final double AWAKE_LATENT_W = 45;
     private static final double ASLEEP_LATENT_W = 35;
+    private static final double SHIFT_PER_K = 0.2 / 3;
 
     private PeopleHeat() {}
 
@@ -23,7 +24,7 @@ public final class PeopleHeat {
     }
 
     private static double shift(double cabinC) {
-        double shift = 0.2 * (cabinC - 24) / 3;
+        double shift = SHIFT_PER_K * (cabinC - 24);
         return shift < 0 ? 0 : shift > 1 ? 1 : shift;
     }
 }

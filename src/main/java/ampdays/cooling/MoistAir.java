@@ -43,7 +43,7 @@ public final class MoistAir {
 
     private static double saturationRatio(double temperatureC, double pressurePa) {
         double vapourPa = 611.2 * Math.exp(17.62 * temperatureC / (243.12 + temperatureC));
-        return 0.622 * vapourPa / (pressurePa - vapourPa);
+        return 0.62198 * vapourPa / (pressurePa - vapourPa);
     }
 
     private static double enthalpy(double temperatureC, double humidityRatio) {

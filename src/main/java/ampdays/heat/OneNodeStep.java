@@ -5,7 +5,7 @@ package ampdays.heat;
  * Ts = Te + Q/k, τ = C/k. Reference: HeatNodesTest.
  */
 public final class OneNodeStep {
-    private final double conductanceWK;
+    private final double kPerW;
     private final double remains;
 
     /**
@@ -14,13 +14,13 @@ public final class OneNodeStep {
      * @param stepS length of the step, s
      */
     public OneNodeStep(double heatJK, double conductanceWK, double stepS) {
-        this.conductanceWK = conductanceWK;
+        this.kPerW = 1 / conductanceWK;
         this.remains = Math.exp(-stepS * conductanceWK / heatJK);
     }
 
     /** Temperature at the end of the step, °C. */
     public double nextC(double fromC, double environmentC, double heatW) {
-        double restC = environmentC + heatW / conductanceWK;
+        double restC = environmentC + heatW * kPerW;
         return restC + (fromC - restC) * remains;
     }
 }

@@ -13,7 +13,7 @@ package ampdays.heat;
  * (k2+g)/C2], and exp(A t) follows from A's two real eigenvalues (Sylvester's formula). Heat flows passed in hold the
  * environment's part k Te already. Leaves out: any change of the inputs or conductances within the step.
  *
- * <p>Reference: TwoNodeStepTest against a table of matrix exponentials.
+ * <p>Reference: HeatNodesTest against a table of matrix exponentials.
  */
 public final class TwoNodeStep {
     private final double s11;

@@ -186,7 +186,7 @@ final class SupplySections {
                 .fixed("vehicle-driving", Dimension.CURRENT, 0, 500, "50 A", PRACTICE, "What it takes while driving.")
                 .fixed("set-point", Dimension.VOLTAGE, 10, 1000, "14.0 V", PRACTICE, "Voltage the regulator holds.")
                 .fixed("cable", Dimension.RESISTANCE, 1e-5, 1, "8 mΩ", GUESS, "Alternator to charger, both ways.");
-        return alternator(section, "factory-alternator").build();
+        return alternator(section, "factory-alternator", 100).build();
     }
 
     private static Section second() {
@@ -205,25 +205,25 @@ final class SupplySections {
                         PRACTICE,
                         "Voltage the regulator holds.")
                 .fixed("cable", Dimension.RESISTANCE, 1e-5, 1, "2 mΩ", GUESS, "Alternator to bank, both ways.");
-        return alternator(section, "second-alternator").build();
+        return alternator(section, "second-alternator", 75).build();
     }
 
-    private static SectionBuilder alternator(SectionBuilder section, String name) {
+    private static SectionBuilder alternator(SectionBuilder section, String name, int capPercent) {
         return section.required("rated", Dimension.CURRENT, 10, 2000, "Nameplate: cold, at 6,000 rotor rpm (ISO 8854).")
                 .fixed(
                         "cut-in",
                         Dimension.ROTATION,
                         100,
                         5000,
-                        "1000 rpm",
-                        PRACTICE,
+                        "1100 rpm",
+                        GUESS,
                         "Rotor speed of the first amp, cold.")
                 .fixed(
                         "curve",
                         Dimension.ROTATION,
                         50,
                         10_000,
-                        "1200 rpm",
+                        "1400 rpm",
                         GUESS,
                         "How far above that the output reaches 63 % of its end value.")
                 .fixed("pulley", Dimension.NUMBER, 0.5, 6, "2.8", PRACTICE, "Rotor turns per engine turn.")
@@ -232,8 +232,8 @@ final class SupplySections {
                         Dimension.CURRENT,
                         1,
                         2000,
-                        "the rated current",
-                        v -> v.number(name + ".rated"),
+                        capPercent + " % of the rated current",
+                        v -> capPercent / 100.0 * v.number(name + ".rated"),
                         PRACTICE,
                         "Current the regulator allows.")
                 .fixed(
@@ -281,8 +281,8 @@ final class SupplySections {
                         "Windings and rectifier.")
                 .fixed("case-capacity", Dimension.HEAT_CAPACITY, 100, 1e5, "4 kJ/K", GUESS, "The case.")
                 .fixed("winding-to-case", Dimension.CONDUCTANCE, 0.1, 200, "12 W/K", GUESS, "Between them.")
-                .fixed("winding-to-air", Dimension.CONDUCTANCE, 0.1, 200, "14 W/K", GUESS, "At 6,000 rotor rpm.")
-                .fixed("case-to-air", Dimension.CONDUCTANCE, 0.1, 200, "10 W/K", GUESS, "At 6,000 rotor rpm.");
+                .fixed("winding-to-air", Dimension.CONDUCTANCE, 0.1, 200, "18 W/K", GUESS, "At 6,000 rotor rpm.")
+                .fixed("case-to-air", Dimension.CONDUCTANCE, 0.1, 200, "13 W/K", GUESS, "At 6,000 rotor rpm.");
     }
 
     private static Section engine() {

@@ -1,0 +1,40 @@
+package ampdays.cli;
+
+import ampdays.sim.RunPlan;
+import ampdays.study.Compare;
+import ampdays.study.Comparison;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Simulates every option of a scenario and says which one holds. */
+@Command(
+        name = "compare",
+        mixinStandardHelpOptions = true,
+        description = "Simulate every option of a scenario, say which one holds, and write tables and charts.")
+final class CompareCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "The scenario.")
+    private Path file;
+
+    @Mixin
+    private Outputs outputs;
+
+    @Override
+    public Integer call() throws Exception {
+        Loaded loaded = Loaded.read(file);
+        List<RunPlan> plans = loaded.plans(Outputs.STEP_SECONDS);
+        Comparison comparison = Compare.of(loaded.scenario(), plans);
+        Path folder = outputs.folder(Path.of(comparison.scenario()));
+        outputs.write(comparison, plans, folder, Outputs::fileName);
+        outputs.print(spec, loaded, comparison, folder);
+        return Exit.DONE;
+    }
+}

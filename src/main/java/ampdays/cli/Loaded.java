@@ -1,0 +1,102 @@
+package ampdays.cli;
+
+import ampdays.io.InputException;
+import ampdays.io.InputProblem;
+import ampdays.io.ScenarioReader;
+import ampdays.io.WeatherReader;
+import ampdays.scenario.Scenario;
+import ampdays.scenario.ScenarioException;
+import ampdays.scenario.ScenarioFile;
+import ampdays.scenario.Variant;
+import ampdays.sim.RunPlan;
+import ampdays.sim.SkyCompletion;
+import ampdays.sim.SunFit;
+import ampdays.weather.WeatherSeries;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** A scenario with its weather, ready to be planned and run. */
+final class Loaded {
+    private final Path path;
+    private final ScenarioFile file;
+    private final Scenario scenario;
+    private final Map<String, WeatherSeries> weather = new TreeMap<>();
+    private final Set<String> remarks = new LinkedHashSet<>();
+
+    private Loaded(Path path, ScenarioFile file, Scenario scenario) {
+        this.path = path;
+        this.file = file;
+        this.scenario = scenario;
+    }
+
+    /** Reads a scenario and every weather file that it names. */
+    static Loaded read(Path path) throws IOException, InputException {
+        ScenarioFile file = ScenarioReader.read(path);
+        Loaded loaded;
+        try {
+            loaded = new Loaded(path, file, file.scenario());
+        } catch (ScenarioException e) {
+            throw new IllegalStateException("a scenario that was checked cannot be built", e);
+        }
+        for (Variant variant : loaded.scenario.variants()) {
+            loaded.readWeather(variant);
+        }
+        return loaded;
+    }
+
+    private void readWeather(Variant variant) throws IOException, InputException {
+        if (weather.containsKey(variant.weather())) {
+            return;
+        }
+        Path file = path.toAbsolutePath().resolveSibling(variant.weather()).normalize();
+        WeatherSeries series = complete(file, WeatherReader.read(file));
+        series.notes().forEach(note -> remarks.add(series.source() + ": " + note));
+        SunFit.warning(series).ifPresent(remarks::add);
+        weather.put(variant.weather(), series);
+    }
+
+    private static WeatherSeries complete(Path file, WeatherSeries series) throws InputException {
+        try {
+            return SkyCompletion.complete(series);
+        } catch (IllegalArgumentException e) {
+            throw new InputException(List.of(new InputProblem(file.toString(), 0, 0, e.getMessage())));
+        }
+    }
+
+    ScenarioFile file() {
+        return file;
+    }
+
+    Scenario scenario() {
+        return scenario;
+    }
+
+    /** What the reader derived, repaired or doubts, in plain words. */
+    List<String> remarks() {
+        return List.copyOf(remarks);
+    }
+
+    /** Plans of all variants, in their order; parts in common are shared. */
+    List<RunPlan> plans(int stepSeconds) throws InputException {
+        RunPlan.Maker maker = new RunPlan.Maker(stepSeconds);
+        List<RunPlan> plans = new ArrayList<>();
+        for (Variant variant : scenario.variants()) {
+            plans.add(plan(maker, variant));
+        }
+        return plans;
+    }
+
+    RunPlan plan(RunPlan.Maker maker, Variant variant) throws InputException {
+        try {
+            return maker.plan(variant, weather.get(variant.weather()));
+        } catch (IllegalArgumentException e) {
+            throw new InputException(List.of(new InputProblem(path.toString(), 0, 0, e.getMessage())));
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package ampdays.cli;
+
+import ampdays.scenario.Scenario;
+import ampdays.scenario.ScenarioFile;
+import ampdays.scenario.Value;
+import ampdays.scenario.Values;
+import ampdays.scenario.Variant;
+import ampdays.sim.RunPlan;
+import ampdays.study.Compare;
+import ampdays.study.Comparison;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Simulates one option of a scenario, or shows it with every default filled in. */
+@Command(
+        name = "run",
+        mixinStandardHelpOptions = true,
+        description = "Simulate one option of a scenario; without --option, the design as it is.")
+final class RunCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "The scenario.")
+    private Path file;
+
+    @Option(names = "--option", paramLabel = "NAME", description = "The option, by its name in the scenario.")
+    private String option = ScenarioFile.BASE_NAME;
+
+    @Option(
+            names = "--show",
+            description =
+                    "Do not simulate; print the design with every default filled in and where each value came from.")
+    private boolean show;
+
+    @Mixin
+    private Outputs outputs;
+
+    @Override
+    public Integer call() throws Exception {
+        Loaded loaded = Loaded.read(file);
+        Variant variant = loaded.scenario().variant(option).orElseThrow(() -> unknown(loaded.scenario()));
+        if (show) {
+            show(loaded.file().values(option).orElseThrow());
+            return Exit.DONE;
+        }
+        RunPlan plan = loaded.plan(new RunPlan.Maker(Outputs.STEP_SECONDS), variant);
+        Scenario one = new Scenario(
+                loaded.scenario().name(),
+                loaded.scenario().title(),
+                loaded.scenario().notes(),
+                List.of(variant));
+        Comparison comparison = Compare.of(one, List.of(plan));
+        Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(option)));
+        outputs.write(comparison, List.of(plan), folder, name -> "");
+        outputs.print(spec, loaded, comparison, folder);
+        return Exit.DONE;
+    }
+
+    private UsageException unknown(Scenario scenario) {
+        return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
+                + scenario.variants().stream().map(v -> "\"" + v.name() + "\"").collect(Collectors.joining(", "))
+                + ".");
+    }
+
+    private void show(Values values) {
+        PrintWriter out = spec.commandLine().getOut();
+        List<Values.Listed> list = values.listing();
+        int pathWidth = list.stream().mapToInt(l -> l.path().length()).max().orElse(0);
+        int valueWidth = list.stream()
+                .mapToInt(l -> Math.min(40, firstLine(l.value()).length()))
+                .max()
+                .orElse(0);
+        for (Values.Listed line : list) {
+            Value value = line.value();
+            String mark = value.mark().map(m -> m.label()).orElse("");
+            String note = value.note().isEmpty() ? "" : "; " + value.note();
+            out.println((pad(line.path(), pathWidth) + "  " + pad(firstLine(value), valueWidth) + "  " + pad(mark, 9)
+                            + "  " + value.origin() + note)
+                    .stripTrailing());
+        }
+    }
+
+    private static String firstLine(Value value) {
+        return value.text().lines().findFirst().orElse("");
+    }
+
+    private static String pad(String text, int width) {
+        return text + " ".repeat(Math.max(0, width - text.length()));
+    }
+}

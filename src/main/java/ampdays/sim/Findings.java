@@ -1,0 +1,149 @@
+package ampdays.sim;
+
+import ampdays.results.Finding;
+import ampdays.results.Finding.Severity;
+import ampdays.results.Limit;
+import ampdays.trip.People;
+import ampdays.trip.Vehicle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a run came across, one line per kind: when first, how long, how bad. */
+final class Findings {
+    private static final double HOT_CABIN_C = 32;
+
+    private final Kind idlingAsleep = new Kind();
+    private final Kind cutOut = new Kind();
+    private final Kind tooCold = new Kind();
+    private final Kind heat = new Kind();
+    private final Kind hotCabin = new Kind();
+    private final Kind shed = new Kind();
+    private final Kind inverter = new Kind();
+    private final double inverterRatedW;
+
+    /** @param inverterRatedW continuous rating of the inverter, W; NaN without one */
+    Findings(double inverterRatedW) {
+        this.inverterRatedW = inverterRatedW;
+    }
+
+    /** One kind of event, merged. */
+    private static final class Kind {
+        private int first = -1;
+        private int steps;
+        private double worst = Double.NaN;
+
+        void met(int step, double value) {
+            first = first < 0 ? step : first;
+            steps++;
+            worst = worst >= value ? worst : value;
+        }
+    }
+
+    void minute(Minute m, RunState state, Vehicle vehicle, People people) {
+        if (vehicle == Vehicle.IDLING && people == People.ASLEEP) {
+            idlingAsleep.met(m.step, 0);
+        }
+        if (state.bank.loadsCut()) {
+            cutOut.met(m.step, 0);
+        } else if (m.servedShare < 1) {
+            shed.met(m.step, m.unservedW);
+        }
+        if (m.outletW > inverterRatedW) {
+            inverter.met(m.step, m.outletW);
+        }
+        if (m.ruling == Limit.TOO_COLD) {
+            tooCold.met(m.step, -state.bank.temperatureC());
+        }
+        if (m.ruling == Limit.ALTERNATOR_HEAT) {
+            heat.met(m.step, state.second == null ? state.factory.caseC() : state.second.caseC());
+        }
+        if (people != People.AWAY && state.cabin.airC() > HOT_CABIN_C) {
+            hotCabin.met(m.step, state.cabin.airC());
+        }
+    }
+
+    List<Finding> list(TripClock clock) {
+        List<Finding> list = new ArrayList<>();
+        add(
+                list,
+                clock,
+                idlingAsleep,
+                Severity.DANGER,
+                "engine idles while people sleep",
+                Double.NaN,
+                "",
+                "Carbon monoxide can kill sleepers. Never run the engine while people sleep in or beside the van; fit"
+                        + " and test a carbon-monoxide alarm.");
+        add(
+                list,
+                clock,
+                hotCabin,
+                Severity.CAUTION,
+                "cabin above 32 °C with people in it",
+                hotCabin.worst,
+                "°C",
+                "Heat is dangerous for children, elderly people and pets. No design makes it safe to leave them in a"
+                        + " parked van.");
+        add(
+                list,
+                clock,
+                cutOut,
+                Severity.CAUTION,
+                "bank at its low cut-out",
+                Double.NaN,
+                "",
+                "All loads are off until the bank has recovered: refrigerator, fan, alarms and cooling with them.");
+        add(
+                list,
+                clock,
+                shed,
+                Severity.CAUTION,
+                "loads ask for more than the bank can give",
+                shed.worst,
+                "W",
+                "Check the discharge limit of the bank against the loads that run together.");
+        add(
+                list,
+                clock,
+                inverter,
+                Severity.CAUTION,
+                "inverter asked for more than its rating",
+                inverter.worst,
+                "W",
+                "It will switch off. Fit a larger one or do not run these loads together.");
+        add(
+                list,
+                clock,
+                tooCold,
+                Severity.NOTE,
+                "charging refused: bank too cold",
+                -tooCold.worst,
+                "°C",
+                "Lithium cells must not be charged below 0 °C; warm the bank first.");
+        add(
+                list,
+                clock,
+                heat,
+                Severity.NOTE,
+                "alternator held back by its own heat",
+                heat.worst,
+                "°C",
+                "The regulator cuts the current back; more air to the alternator or a higher idle gives more.");
+        return list;
+    }
+
+    private static void add(
+            List<Finding> list,
+            TripClock clock,
+            Kind kind,
+            Severity severity,
+            String name,
+            double worst,
+            String unit,
+            String text) {
+        if (kind.steps > 0) {
+            double minutes = kind.steps * clock.stepSeconds() / 60.0;
+            list.add(new Finding(severity, name, clock.epochSecond(kind.first), minutes, worst, unit, text));
+        }
+    }
+}

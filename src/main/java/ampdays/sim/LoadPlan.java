@@ -1,0 +1,194 @@
+package ampdays.sim;
+
+import ampdays.load.ClockWindow;
+import ampdays.load.InverterSpec;
+import ampdays.load.LoadSpec;
+import ampdays.load.Occasion;
+import ampdays.trip.People;
+import ampdays.trip.Vehicle;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The appliances over the trip. At any step some of them may run; each such set is a pattern, worked out once. A load
+ * with a daily use is spread evenly over the steps of its day in which it may run.
+ */
+final class LoadPlan {
+    /**
+     * One set of loads that may run together, as mean flows.
+     *
+     * @param busA constant current, A
+     * @param busW constant power on the bus without the inverter, W
+     * @param outletW constant power behind the inverter, W
+     * @param inverterW input of the inverter for it, idle draw included, W
+     * @param heatShareOfA heat in the cabin per watt of the constant-current loads
+     * @param heatW heat in the cabin of the others and of the inverter, W
+     */
+    record Pattern(double busA, double busW, double outletW, double inverterW, double heatShareOfA, double heatW) {}
+
+    private final List<LoadSpec> loads;
+    private final short[] patternOfStep;
+    private final List<Pattern> patterns = new ArrayList<>();
+    private final List<double[]> dutyByPattern = new ArrayList<>();
+
+    private LoadPlan(List<LoadSpec> loads, int steps) {
+        this.loads = loads;
+        this.patternOfStep = new short[steps];
+    }
+
+    static LoadPlan of(TripClock clock, List<LoadSpec> loads, Optional<InverterSpec> inverter) {
+        LoadPlan plan = new LoadPlan(loads, clock.steps());
+        Map<List<Double>, Short> known = new HashMap<>();
+        BitSet[] mayRun = new BitSet[loads.size()];
+        for (int load = 0; load < loads.size(); load++) {
+            mayRun[load] = new BitSet(clock.steps());
+        }
+        for (int day = 0; day < clock.trip().days(); day++) {
+            plan.layOutDay(clock, day, mayRun, known, inverter);
+        }
+        return plan;
+    }
+
+    private void layOutDay(
+            TripClock clock,
+            int day,
+            BitSet[] mayRun,
+            Map<List<Double>, Short> known,
+            Optional<InverterSpec> inverter) {
+        int from = clock.firstStepOfDay(day);
+        int to = clock.firstStepOfDay(day + 1);
+        double[] fullDuty = new double[loads.size()];
+        for (int load = 0; load < loads.size(); load++) {
+            LoadSpec spec = loads.get(load);
+            for (int step = from; step < to; step++) {
+                mayRun[load].set(step, mayRun(spec, clock, step));
+            }
+            int allowedSteps = mayRun[load].get(from, to).cardinality();
+            double allowedH = allowedSteps * clock.stepSeconds() / 3600.0;
+            fullDuty[load] = Double.isNaN(spec.useHoursPerDay()) || spec.useHoursPerDay() >= allowedH
+                    ? 1
+                    : spec.useHoursPerDay() / allowedH;
+        }
+        BitSet before = null;
+        short pattern = 0;
+        BitSet running = new BitSet(loads.size());
+        for (int step = from; step < to; step++) {
+            running.clear();
+            for (int load = 0; load < loads.size(); load++) {
+                running.set(load, mayRun[load].get(step));
+            }
+            if (!running.equals(before)) {
+                before = (BitSet) running.clone();
+                pattern = patternFor(running, fullDuty, known, inverter);
+            }
+            patternOfStep[step] = pattern;
+        }
+    }
+
+    private short patternFor(
+            BitSet running, double[] fullDuty, Map<List<Double>, Short> known, Optional<InverterSpec> inverter) {
+        double[] duty = new double[loads.size()];
+        List<Double> key = new ArrayList<>(loads.size());
+        for (int load = 0; load < duty.length; load++) {
+            duty[load] = running.get(load) ? fullDuty[load] : 0;
+            key.add(duty[load]);
+        }
+        Short found = known.get(key);
+        if (found != null) {
+            return found;
+        }
+        if (patterns.size() == Short.MAX_VALUE) {
+            throw new IllegalArgumentException("the loads have too many different schedules");
+        }
+        short index = (short) patterns.size();
+        patterns.add(pattern(duty, inverter));
+        dutyByPattern.add(duty);
+        known.put(key, index);
+        return index;
+    }
+
+    private Pattern pattern(double[] duty, Optional<InverterSpec> inverter) {
+        double busA = 0;
+        double busW = 0;
+        double outletW = 0;
+        double outletMayRun = 0;
+        double heatA = 0;
+        double heatW = 0;
+        for (int load = 0; load < duty.length; load++) {
+            LoadSpec spec = loads.get(load);
+            double meanW = spec.drawW() * duty[load];
+            busA += spec.drawA() * duty[load];
+            heatA += spec.drawA() * duty[load] * spec.heatShare();
+            busW += spec.onInverter() ? 0 : meanW;
+            outletW += spec.onInverter() ? meanW : 0;
+            outletMayRun += spec.onInverter() ? duty[load] : 0;
+            heatW += meanW * spec.heatShare();
+        }
+        double inverterW = 0;
+        if (inverter.isPresent()) {
+            InverterSpec spec = inverter.get();
+            boolean on = spec.alwaysOn() || outletMayRun > 0;
+            inverterW = on ? spec.inputW(outletW) : 0;
+        }
+        return new Pattern(busA, busW, outletW, inverterW, busA > 0 ? heatA / busA : 0, heatW + inverterW - outletW);
+    }
+
+    private static boolean mayRun(LoadSpec spec, TripClock clock, int step) {
+        return holds(spec.occasion(), clock.people(step), clock.vehicle(step))
+                && (spec.windows().isEmpty() || inWindow(spec.windows(), clock.minuteOfDay(step)));
+    }
+
+    private static boolean inWindow(List<ClockWindow> windows, int minuteOfDay) {
+        for (ClockWindow window : windows) {
+            if (window.holds(minuteOfDay)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean holds(Occasion occasion, People people, Vehicle vehicle) {
+        return switch (occasion) {
+            case ALWAYS -> true;
+            case AWAKE -> people == People.AWAKE;
+            case ASLEEP -> people == People.ASLEEP;
+            case ABOARD -> people == People.ABOARD;
+            case AWAY -> people == People.AWAY;
+            case OCCUPIED -> people != People.AWAY;
+            case ENGINE -> vehicle.engineRuns();
+            case PARKED -> vehicle == Vehicle.PARKED;
+        };
+    }
+
+    int pattern(int step) {
+        return patternOfStep[step];
+    }
+
+    Pattern[] patterns() {
+        return patterns.toArray(new Pattern[0]);
+    }
+
+    /**
+     * Energy of each load by name, from what each pattern was served.
+     *
+     * @param voltHours per pattern: bus voltage times hours served, V h
+     * @param hours per pattern: hours served, h
+     */
+    Map<String, Double> byLoadWh(double[] voltHours, double[] hours) {
+        Map<String, Double> sums = new java.util.LinkedHashMap<>();
+        for (int load = 0; load < loads.size(); load++) {
+            LoadSpec spec = loads.get(load);
+            double wh = 0;
+            for (int pattern = 0; pattern < patterns.size(); pattern++) {
+                double duty = dutyByPattern.get(pattern)[load];
+                wh += duty * (spec.drawA() * voltHours[pattern] + spec.drawW() * hours[pattern]);
+            }
+            sums.merge(spec.name(), wh, Double::sum);
+        }
+        return sums;
+    }
+}

@@ -1,0 +1,76 @@
+package ampdays.sim;
+
+import ampdays.results.Limit;
+
+/**
+ * The bus of one step: a single reused object of plain numbers that the parts of the loop write and read. Powers are
+ * means over the step. Currents into the bank are positive.
+ */
+final class Minute {
+    int step;
+
+    double outsideC;
+    double indoorHeatW;
+
+    /** What the loads ask for: constant current, constant power (inverter input among it). */
+    double askedA;
+
+    double askedW;
+    /** Power on the outlets behind the inverter. */
+    double outletW;
+
+    double coolingAskedW;
+
+    /** What the air conditioner would have drawn, but it had no power or its own low-voltage cut-out held it off. */
+    double coolingMissedW;
+
+    double refrigeratorAskedW;
+
+    /** What the sources can give at the bus. */
+    double solarPossibleW;
+
+    double solarCapA;
+    double shorePossibleW;
+    double shoreCapA;
+    double secondPossibleA;
+    double secondSetPointV;
+    double secondCableOhm;
+    double factoryPossibleW;
+    double factoryCapA;
+
+    /** What the sources gave at the bus. */
+    double solarW;
+
+    double shoreW;
+    double factoryW;
+    double secondA;
+
+    double busV;
+    double bankA;
+
+    /** Share of what was asked that was served, 0 to 1. */
+    double servedShare;
+
+    /** Whether the bank, not the sources, set the charging current. */
+    boolean bankLimits;
+
+    /** Whether the second alternator was held back by its set point behind the cable. */
+    boolean secondRegulated;
+
+    boolean factoryAtRating;
+    boolean solarAtCap;
+
+    double solarSourceW;
+    double shoreSourceW;
+    double factorySourceW;
+    double factorySourceA;
+    double secondSourceW;
+    double inverterLossW;
+    double curtailedW;
+    double unservedW;
+    double lossesW;
+    double coolingW;
+    double refrigeratorW;
+    double loadsW;
+    Limit ruling = Limit.ENGINE_OFF;
+}

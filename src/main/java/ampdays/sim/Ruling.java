@@ -1,0 +1,47 @@
+package ampdays.sim;
+
+import ampdays.alternator.Alternator;
+import ampdays.results.Limit;
+import ampdays.trip.Vehicle;
+
+/** Names the limit that caps the charging path in a step. */
+final class Ruling {
+    private Ruling() {}
+
+    static Limit of(Minute m, RunState state, Vehicle vehicle) {
+        if (m.bankLimits) {
+            return ofBank(state);
+        }
+        if (vehicle.engineRuns() && state.second != null) {
+            return m.secondRegulated ? Limit.CABLE : ofAlternator(state.second);
+        }
+        if (vehicle.engineRuns() && state.factory != null) {
+            return m.factoryAtRating ? Limit.CHARGER_RATING : ofAlternator(state.factory);
+        }
+        return m.shoreW > 0 ? Limit.CHARGER_RATING : Limit.ENGINE_OFF;
+    }
+
+    /** The bank's own limit, or the controller's where that clips the sun. */
+    static Limit ofCurtailment(Minute m, RunState state) {
+        return m.bankLimits ? ofBank(state) : Limit.CHARGER_RATING;
+    }
+
+    private static Limit ofBank(RunState state) {
+        return switch (state.bank.chargeLimit()) {
+            case RATE, TOO_HOT -> Limit.CHARGE_LIMIT;
+            case TOO_COLD -> Limit.TOO_COLD;
+            case NEAR_FULL -> Limit.ACCEPTANCE;
+            case FULL -> Limit.FULL;
+        };
+    }
+
+    private static Limit ofAlternator(Alternator alternator) {
+        return switch (alternator.limit()) {
+            case ROTOR_SPEED -> Limit.ROTOR_SPEED;
+            case BELT -> Limit.BELT;
+            case REGULATOR_CAP -> Limit.REGULATOR_CAP;
+            case HEAT -> Limit.ALTERNATOR_HEAT;
+            case START_RAMP -> Limit.START_RAMP;
+        };
+    }
+}

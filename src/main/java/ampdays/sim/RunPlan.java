@@ -1,0 +1,132 @@
+package ampdays.sim;
+
+import ampdays.cabin.CabinSpec;
+import ampdays.load.InverterSpec;
+import ampdays.load.LoadSpec;
+import ampdays.pv.SolarSpec;
+import ampdays.scenario.Site;
+import ampdays.scenario.Variant;
+import ampdays.trip.Trip;
+import ampdays.weather.WeatherSeries;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * Everything about one option that is known before its first minute: timetable, sun and weather on roof and cabin, loads.
+ * Immutable. A {@link Maker} shares the parts that options have in common.
+ */
+public final class RunPlan {
+    private final Variant variant;
+    private final TripClock clock;
+    private final SkyPlan sky;
+    private final RoofPlan roof;
+    private final CabinPlan cabin;
+    private final LoadPlan loads;
+
+    private RunPlan(Variant variant, TripClock clock, SkyPlan sky, RoofPlan roof, CabinPlan cabin, LoadPlan loads) {
+        this.variant = variant;
+        this.clock = clock;
+        this.sky = sky;
+        this.roof = roof;
+        this.cabin = cabin;
+        this.loads = loads;
+    }
+
+    public Variant variant() {
+        return variant;
+    }
+
+    public TripClock clock() {
+        return clock;
+    }
+
+    public SkyPlan sky() {
+        return sky;
+    }
+
+    /** What the panels could give per rated watt; null without panels. */
+    RoofPlan roof() {
+        return roof;
+    }
+
+    CabinPlan cabin() {
+        return cabin;
+    }
+
+    LoadPlan loads() {
+        return loads;
+    }
+
+    /** Makes plans and remembers their parts by what they are made of. Not for use by several threads at once. */
+    public static final class Maker {
+        private final int stepSeconds;
+        private final Map<Object, Object> parts = new HashMap<>();
+
+        /** @param stepSeconds a divisor of 300 s; 60 s is the usual step */
+        public Maker(int stepSeconds) {
+            this.stepSeconds = stepSeconds;
+        }
+
+        public RunPlan plan(Variant variant, WeatherSeries series) {
+            Trip trip = variant.trip();
+            TripClock clock = part(new ClockKey(trip), TripClock.class, () -> TripClock.of(trip, stepSeconds));
+            SkyKey skyKey = new SkyKey(trip, variant.site(), series);
+            SkyPlan sky = part(skyKey, SkyPlan.class, () -> SkyPlan.of(variant.site(), series, clock));
+            Optional<SolarSpec> solar = variant.design().solar();
+            RoofKey roofKey = new RoofKey(skyKey, solar.map(s -> perWatt(s)));
+            RoofPlan roof =
+                    solar.isEmpty() ? null : part(roofKey, RoofPlan.class, () -> RoofPlan.of(sky, clock, solar.get()));
+            double panelM2 =
+                    solar.map(s -> s.ratedW() / (1000 * s.panelEfficiency())).orElse(0.0);
+            CabinSpec cabinSpec = variant.design().cabin();
+            CabinPlan cabin = part(
+                    new CabinKey(roofKey, cabinSpec, panelM2),
+                    CabinPlan.class,
+                    () -> CabinPlan.of(sky, clock, cabinSpec, roof, panelM2));
+            List<LoadSpec> loadSpecs = variant.design().loads();
+            Optional<InverterSpec> inverter = variant.design().inverter();
+            LoadPlan loads = part(
+                    new LoadKey(trip, loadSpecs, inverter),
+                    LoadPlan.class,
+                    () -> LoadPlan.of(clock, loadSpecs, inverter));
+            return new RunPlan(variant, clock, sky, roof, cabin, loads);
+        }
+
+        /** The panels' specification with all that a rated watt does not depend on made equal. */
+        private static SolarSpec perWatt(SolarSpec s) {
+            return new SolarSpec(
+                    1,
+                    s.mounting(),
+                    s.gammaPerK(),
+                    0.2,
+                    s.dirtShare(),
+                    s.mismatchShare(),
+                    s.wiringShare(),
+                    s.trackingShare(),
+                    1,
+                    1);
+        }
+
+        private <T> T part(Object key, Class<T> type, Supplier<T> make) {
+            Object known = parts.get(key);
+            if (known == null) {
+                known = make.get();
+                parts.put(key, known);
+            }
+            return type.cast(known);
+        }
+
+        private record ClockKey(Trip trip) {}
+
+        private record SkyKey(Trip trip, Site site, WeatherSeries series) {}
+
+        private record RoofKey(SkyKey sky, Optional<SolarSpec> perWatt) {}
+
+        private record CabinKey(RoofKey roof, CabinSpec cabin, double panelM2) {}
+
+        private record LoadKey(Trip trip, List<LoadSpec> loads, Optional<InverterSpec> inverter) {}
+    }
+}

@@ -1,0 +1,46 @@
+package ampdays.sim;
+
+import ampdays.alternator.Alternator;
+import ampdays.alternator.EngineSpec;
+import ampdays.alternator.UnderBonnet;
+import ampdays.battery.Battery;
+import ampdays.cabin.Cabin;
+import ampdays.cooling.Cooler;
+import ampdays.cooling.MoistAir;
+import ampdays.cooling.Refrigerator;
+import ampdays.scenario.Design;
+import ampdays.weather.MinuteWeather;
+
+/** The components of one run, made from the design; a component that the design has not is null. One run, one thread. */
+final class RunState {
+    final Battery bank;
+    final Cabin cabin;
+    final Cooler cooler;
+    final Refrigerator refrigerator;
+    final Alternator factory;
+    final Alternator second;
+    final UnderBonnet bonnet;
+    final MoistAir moistAir;
+
+    RunState(RunPlan plan) {
+        Design design = plan.variant().design();
+        MinuteWeather weather = plan.sky().weather();
+        double stepS = plan.clock().stepSeconds();
+        double density = plan.sky().densityShare();
+        double startC = weather.airC(0);
+        EngineSpec engine = design.engine();
+        bank = new Battery(design.bank(), startC, stepS);
+        cabin = new Cabin(design.cabin(), density, startC, weather.humidityRatio(0), stepS);
+        cooler = design.cooler().map(Cooler::new).orElse(null);
+        refrigerator =
+                design.refrigerator().map(spec -> new Refrigerator(spec, stepS)).orElse(null);
+        factory = design.factory()
+                .map(spec -> new Alternator(spec.alternator(), engine, density, startC, stepS))
+                .orElse(null);
+        second = design.second()
+                .map(spec -> new Alternator(spec, engine, density, startC, stepS))
+                .orElse(null);
+        bonnet = new UnderBonnet(engine, stepS);
+        moistAir = new MoistAir(plan.sky().pressurePa());
+    }
+}

@@ -1,0 +1,66 @@
+package ampdays.sim;
+
+import ampdays.scenario.Site;
+import ampdays.sun.AirMass;
+import ampdays.sun.SunPath;
+import ampdays.weather.MinuteWeather;
+import ampdays.weather.WeatherSeries;
+
+/** Sun and weather over the trip at the site, before any shade: made once and shared by every option that goes there. */
+public final class SkyPlan {
+    private final SunPath sun;
+    private final MinuteWeather weather;
+    private final double pressurePa;
+
+    private SkyPlan(SunPath sun, MinuteWeather weather, double pressurePa) {
+        this.sun = sun;
+        this.weather = weather;
+        this.pressurePa = pressurePa;
+    }
+
+    /**
+     * Lays a weather series over the steps of a trip.
+     *
+     * @param series with beam and diffuse light in every interval ({@link SkyCompletion})
+     */
+    public static SkyPlan of(Site site, WeatherSeries series, TripClock clock) {
+        SunPath sun = SunPath.of(
+                site.latitudeDeg(),
+                site.longitudeDeg(),
+                site.elevationM(),
+                clock.startEpochSecond(),
+                clock.stepSeconds(),
+                clock.steps());
+        MinuteWeather weather = MinuteWeather.of(
+                series,
+                sun.cosZenith(),
+                sun.extraterrestrialWm2(),
+                clock.startEpochSecond(),
+                clock.stepSeconds(),
+                clock.steps());
+        return new SkyPlan(sun, weather, AirMass.standardPressurePa(site.elevationM()));
+    }
+
+    public SunPath sun() {
+        return sun;
+    }
+
+    /** Whether the sun is down in the middle of a step. */
+    public boolean isDark(int step) {
+        return sun.cosZenith(step) <= 0;
+    }
+
+    public MinuteWeather weather() {
+        return weather;
+    }
+
+    /** Air pressure of the standard atmosphere at the site, Pa. */
+    public double pressurePa() {
+        return pressurePa;
+    }
+
+    /** Air density relative to sea level. */
+    public double densityShare() {
+        return pressurePa / 101_325;
+    }
+}

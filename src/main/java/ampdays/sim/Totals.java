@@ -1,0 +1,242 @@
+package ampdays.sim;
+
+import ampdays.cabin.CabinSpec;
+import ampdays.load.InverterSpec;
+import ampdays.results.Account;
+import ampdays.results.DayTotals;
+import ampdays.results.Energy;
+import ampdays.results.Limit;
+import ampdays.results.RunResult;
+import ampdays.trip.People;
+import ampdays.trip.Trip;
+import ampdays.trip.Vehicle;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Adds up a run step by step and makes its result once. Allocates nothing in a step. */
+final class Totals {
+    private static final double FULL_SHARE = 0.995;
+    private static final double FULL_WITHIN_DAYS = 3;
+    private static final int TREND_DAYS = 7;
+    private static final double LEVEL_TREND = -0.002;
+    private static final double SECONDS_A_DAY = 86_400;
+
+    private final RunPlan plan;
+    private final TripClock clock;
+    private final RunState state;
+    private final double stepS;
+    private final double stepH;
+    private final double reserve;
+    private final Nights nights;
+    private final Findings findings;
+    private final List<DayTotals> days = new ArrayList<>();
+    private final double[] servedH;
+    private final double[] servedVoltH;
+    private final double[] askedH;
+    private final double[] askedVoltH;
+    private final EnumMap<Limit, StepSum> limits = new EnumMap<>(Limit.class);
+    private final EnumMap<Limit, StepSum> curtailed = new EnumMap<>(Limit.class);
+    private final boolean canCharge;
+    private Ledger ledger;
+
+    private int emptyStep = -1;
+    private int lastFullStep = -1;
+    private double lowestSoc = 2;
+    private int lowestStep;
+    private double fuelLitres;
+    private int chargingIdleSteps;
+    private double peakCaseC = Double.NaN;
+    private double dischargedAs;
+    private double coolingAskedJ;
+    private double refrigeratorAskedJ;
+
+    private double dayLowestSoc;
+    private double dayWarmestC;
+    private double dayCoolestC;
+
+    /** A sum that a map may hold without boxing. */
+    private static final class StepSum {
+        private double sum;
+    }
+
+    Totals(RunPlan plan, RunState state) {
+        this.plan = plan;
+        this.clock = plan.clock();
+        this.state = state;
+        this.stepS = clock.stepSeconds();
+        this.stepH = stepS / 3600;
+        this.reserve = clock.trip().reserveShare();
+        CabinSpec cabin = plan.variant().design().cabin();
+        this.nights = new Nights(cabin.comfortLowC(), cabin.comfortHighC());
+        this.findings = new Findings(
+                plan.variant().design().inverter().map(InverterSpec::ratedW).orElse(Double.NaN));
+        this.canCharge = state.second != null || state.factory != null;
+        int patterns = plan.loads().patterns().length;
+        this.servedH = new double[patterns];
+        this.servedVoltH = new double[patterns];
+        this.askedH = new double[patterns];
+        this.askedVoltH = new double[patterns];
+        for (Limit limit : Limit.values()) {
+            limits.put(limit, new StepSum());
+            curtailed.put(limit, new StepSum());
+        }
+    }
+
+    void beginDay(int day) {
+        ledger = new Ledger(stepS);
+        dayLowestSoc = state.bank.soc();
+        dayWarmestC = Double.NEGATIVE_INFINITY;
+        dayCoolestC = Double.POSITIVE_INFINITY;
+    }
+
+    void endDay(int day) {
+        Trip trip = clock.trip();
+        int first = clock.firstStepOfDay(day);
+        days.add(new DayTotals(
+                clock.date(day),
+                trip.kinds().get(trip.kindOfDay().get(day)).name(),
+                first,
+                clock.firstStepOfDay(day + 1) - first,
+                ledger.energy(),
+                dayLowestSoc,
+                state.bank.soc(),
+                dayWarmestC,
+                dayCoolestC));
+    }
+
+    void addFuel(double litres) {
+        fuelLitres += litres;
+    }
+
+    void served(int pattern, double share, double busV) {
+        servedH[pattern] += share * stepH;
+        servedVoltH[pattern] += share * busV * stepH;
+        askedH[pattern] += stepH;
+        askedVoltH[pattern] += busV * stepH;
+    }
+
+    void minute(Minute m, Vehicle vehicle, People people) {
+        ledger.enter(m, state.bank);
+        m.ruling = Ruling.of(m, state, vehicle);
+        limits.get(m.ruling).sum += stepH;
+        if (m.curtailedW > 0) {
+            curtailed.get(Ruling.ofCurtailment(m, state)).sum += m.curtailedW * stepH;
+        }
+        double soc = state.bank.soc();
+        if (soc < lowestSoc) {
+            lowestSoc = soc;
+            lowestStep = m.step;
+        }
+        if (emptyStep < 0 && soc <= reserve) {
+            emptyStep = m.step;
+        }
+        lastFullStep = soc >= FULL_SHARE ? m.step : lastFullStep;
+        dayLowestSoc = soc < dayLowestSoc ? soc : dayLowestSoc;
+        dayWarmestC = m.outsideC > dayWarmestC ? m.outsideC : dayWarmestC;
+        dayCoolestC = m.outsideC < dayCoolestC ? m.outsideC : dayCoolestC;
+        dischargedAs += m.bankA < 0 ? -m.bankA * stepS : 0;
+        coolingAskedJ += (m.coolingAskedW + m.coolingMissedW) * stepS;
+        refrigeratorAskedJ += m.refrigeratorAskedW * stepS;
+        if (vehicle == Vehicle.IDLING && canCharge) {
+            chargingIdleSteps++;
+            fuelLitres += plan.variant().design().engine().idleLitresPerH() * stepH;
+        }
+        hottestCase();
+        nights.step(m.step, people == People.ASLEEP, state.cabin.airC());
+        findings.minute(m, state, vehicle, people);
+    }
+
+    private void hottestCase() {
+        if (state.second != null) {
+            double caseC = state.second.caseC();
+            peakCaseC = peakCaseC >= caseC ? peakCaseC : caseC;
+        }
+        if (state.factory != null) {
+            double caseC = state.factory.caseC();
+            peakCaseC = peakCaseC >= caseC ? peakCaseC : caseC;
+        }
+    }
+
+    RunResult result() {
+        Energy energy =
+                days.stream().map(DayTotals::energy).reduce(Energy::plus).orElseThrow();
+        double trend = trendPerDay();
+        boolean neverEmpty = emptyStep < 0;
+        boolean lately =
+                lastFullStep >= 0 && (clock.steps() - 1 - lastFullStep) * stepS <= FULL_WITHIN_DAYS * SECONDS_A_DAY;
+        double daysToEmpty = neverEmpty ? Double.NaN : (emptyStep + 1) * stepS / SECONDS_A_DAY;
+        Map<String, Double> served = uses(servedVoltH, servedH, energy);
+        Map<String, Double> unserved = uses(askedVoltH, askedH, energy);
+        unserved.replaceAll((name, asked) -> asked - served.get(name));
+        unserved.put(Account.COOLING.label(), coolingAskedJ / 3600 - energy.wh(Account.COOLING));
+        unserved.put(Account.REFRIGERATOR.label(), refrigeratorAskedJ / 3600 - energy.wh(Account.REFRIGERATOR));
+        unserved.values().removeIf(wh -> wh < 1e-9 * energy.servedWh());
+        return new RunResult(
+                plan.variant().name(),
+                clock.trip().zone(),
+                clock.startEpochSecond(),
+                clock.stepSeconds(),
+                clock.steps(),
+                reserve,
+                daysToEmpty,
+                neverEmpty && (lately || trend >= LEVEL_TREND),
+                trend,
+                lowestSoc,
+                clock.epochSecond(lowestStep + 1),
+                nights.comfortable(),
+                nights.nights(),
+                energy,
+                positive(limits),
+                positive(curtailed),
+                served,
+                unserved,
+                fuelLitres,
+                chargingIdleSteps * stepH,
+                peakCaseC,
+                dischargedAs / (plan.variant().design().bank().capacityAh() * 3600),
+                energy.residualWh(),
+                days,
+                findings.list(clock));
+    }
+
+    private Map<String, Double> uses(double[] voltHours, double[] hours, Energy energy) {
+        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(voltHours, hours));
+        if (state.cooler != null) {
+            sums.put(Account.COOLING.label(), energy.wh(Account.COOLING));
+        }
+        if (state.refrigerator != null) {
+            sums.put(Account.REFRIGERATOR.label(), energy.wh(Account.REFRIGERATOR));
+        }
+        return sums;
+    }
+
+    private static Map<Limit, Double> positive(EnumMap<Limit, StepSum> sums) {
+        EnumMap<Limit, Double> positive = new EnumMap<>(Limit.class);
+        sums.forEach((limit, step) -> {
+            if (step.sum > 0) {
+                positive.put(limit, step.sum);
+            }
+        });
+        return positive;
+    }
+
+    /** Least-squares slope of the state of charge at the end of the last days, per day; NaN with less than three. */
+    private double trendPerDay() {
+        int count = days.size() < TREND_DAYS ? days.size() : TREND_DAYS;
+        if (count < 3) {
+            return Double.NaN;
+        }
+        double meanDay = (count - 1) / 2.0;
+        double sumXy = 0;
+        double sumXx = 0;
+        for (int i = 0; i < count; i++) {
+            double x = i - meanDay;
+            sumXy += x * days.get(days.size() - count + i).endSoc();
+            sumXx += x * x;
+        }
+        return sumXy / sumXx;
+    }
+}

@@ -1,0 +1,151 @@
+package ampdays.sim;
+
+import ampdays.trip.DayKind;
+import ampdays.trip.People;
+import ampdays.trip.Shade;
+import ampdays.trip.Stretch;
+import ampdays.trip.Trip;
+import ampdays.trip.Vehicle;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.zone.ZoneRules;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The timetable laid out step by step: what holds in each step of the trip. People's times are local civil time, so a day
+ * on which the clocks change has more or fewer steps than others.
+ */
+public final class TripClock {
+    private static final int MINUTES_A_DAY = 1440;
+
+    private final Trip trip;
+    private final int stepSeconds;
+    private final long startEpochSecond;
+    private final int steps;
+    private final Stretch[] stretches;
+    private final short[] stretchOfStep;
+    private final short[] minuteOfDay;
+    private final int[] firstStepOfDay;
+
+    private TripClock(Trip trip, int stepSeconds) {
+        this.trip = trip;
+        this.stepSeconds = stepSeconds;
+        this.startEpochSecond = midnight(trip.start());
+        this.steps = Math.toIntExact((midnight(trip.start().plusDays(trip.days())) - startEpochSecond) / stepSeconds);
+        this.stretchOfStep = new short[steps];
+        this.minuteOfDay = new short[steps];
+        this.firstStepOfDay = new int[trip.days() + 1];
+        this.stretches =
+                trip.kinds().stream().flatMap(kind -> kind.stretches().stream()).toArray(Stretch[]::new);
+        layOut();
+    }
+
+    /**
+     * Lays out a trip.
+     *
+     * @param stepSeconds a divisor of 300 s
+     */
+    public static TripClock of(Trip trip, int stepSeconds) {
+        if (stepSeconds < 1 || 300 % stepSeconds != 0) {
+            throw new IllegalArgumentException("the step must divide 300 s, but is " + stepSeconds + " s");
+        }
+        return new TripClock(trip, stepSeconds);
+    }
+
+    private long midnight(LocalDate date) {
+        return date.atStartOfDay(trip.zone()).toEpochSecond();
+    }
+
+    private void layOut() {
+        ZoneRules rules = trip.zone().getRules();
+        List<Integer> firstOfKind = new ArrayList<>();
+        int stretchesSoFar = 0;
+        for (DayKind kind : trip.kinds()) {
+            firstOfKind.add(stretchesSoFar);
+            stretchesSoFar += kind.stretches().size();
+        }
+        DayKind firstKind = trip.kinds().get(trip.kindOfDay().get(0));
+        int current =
+                firstOfKind.get(trip.kindOfDay().get(0)) + firstKind.stretches().size() - 1;
+        int step = 0;
+        for (int day = 0; day < trip.days(); day++) {
+            firstStepOfDay[day] = step;
+            int kind = trip.kindOfDay().get(day);
+            List<Stretch> lines = trip.kinds().get(kind).stretches();
+            long endOfDay = midnight(trip.start().plusDays(day + 1));
+            long time = startEpochSecond + (long) step * stepSeconds;
+            int offset = rules.getOffset(Instant.ofEpochSecond(time)).getTotalSeconds();
+            boolean clocksChange = offset
+                    != rules.getOffset(Instant.ofEpochSecond(endOfDay - 1)).getTotalSeconds();
+            int next = 0;
+            for (; time < endOfDay; time += stepSeconds) {
+                if (clocksChange) {
+                    offset = rules.getOffset(Instant.ofEpochSecond(time)).getTotalSeconds();
+                }
+                int minute = (int) (Math.floorMod(time + offset, 86_400L) / 60);
+                while (next < lines.size() && lines.get(next).fromMinuteOfDay() <= minute) {
+                    current = firstOfKind.get(kind) + next;
+                    next++;
+                }
+                minuteOfDay[step] = (short) (minute % MINUTES_A_DAY);
+                stretchOfStep[step] = (short) current;
+                step++;
+            }
+        }
+        firstStepOfDay[trip.days()] = step;
+    }
+
+    public Trip trip() {
+        return trip;
+    }
+
+    public int stepSeconds() {
+        return stepSeconds;
+    }
+
+    public long startEpochSecond() {
+        return startEpochSecond;
+    }
+
+    public int steps() {
+        return steps;
+    }
+
+    /** First instant of a step, seconds since 1970 UTC. */
+    public long epochSecond(int step) {
+        return startEpochSecond + (long) step * stepSeconds;
+    }
+
+    public int firstStepOfDay(int day) {
+        return firstStepOfDay[day];
+    }
+
+    public LocalDate date(int day) {
+        return trip.start().plusDays(day);
+    }
+
+    public int minuteOfDay(int step) {
+        return minuteOfDay[step];
+    }
+
+    public Vehicle vehicle(int step) {
+        return stretches[stretchOfStep[step]].vehicle();
+    }
+
+    public People people(int step) {
+        return stretches[stretchOfStep[step]].people();
+    }
+
+    public boolean asleep(int step) {
+        return people(step) == People.ASLEEP;
+    }
+
+    public boolean hookUp(int step) {
+        return stretches[stretchOfStep[step]].hookUp();
+    }
+
+    public Shade shade(int step) {
+        return stretches[stretchOfStep[step]].shade();
+    }
+}

@@ -1,0 +1,100 @@
+package ampdays.study;
+
+import ampdays.results.RunResult;
+import ampdays.study.Comparison.Option;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What a comparison comes to, in plain words. */
+public final class Verdict {
+    private Verdict() {}
+
+    /** A few sentences: the base design, which options hold, which do not, which serves the sleepers best. */
+    public static String of(Comparison comparison) {
+        List<RunResult> results =
+                comparison.options().stream().map(Option::result).toList();
+        RunResult base = results.get(0);
+        StringBuilder text = new StringBuilder(sentence("As it is, the van " + fate(base) + ", " + nights(base) + "."));
+        List<RunResult> others = results.subList(1, results.size());
+        if (others.isEmpty()) {
+            return text.toString();
+        }
+        List<RunResult> holding = others.stream().filter(RunResult::holds).toList();
+        List<RunResult> failing = others.stream()
+                .filter(r -> !r.holds())
+                .sorted(Comparator.comparingDouble(Verdict::lasting).reversed())
+                .toList();
+        if (holding.isEmpty()) {
+            text.append(" No option holds; ")
+                    .append(quoted(failing.get(0)))
+                    .append(" comes nearest: it ")
+                    .append(fate(failing.get(0)))
+                    .append(", ")
+                    .append(nights(failing.get(0)))
+                    .append('.');
+            failing = failing.subList(1, failing.size());
+        } else {
+            RunResult best = holding.stream()
+                    .max(Comparator.comparingInt(RunResult::comfortableNights)
+                            .thenComparingDouble(RunResult::lowestSoc))
+                    .orElseThrow();
+            text.append(holding.size() == 1 ? " Only " : " ")
+                    .append(holding.stream().map(Verdict::quoted).collect(Collectors.joining(" and ")))
+                    .append(holding.size() == 1 ? " holds" : " hold");
+            if (holding.size() > 1) {
+                text.append("; ").append(quoted(best)).append(" does it best");
+            }
+            text.append(", ").append(nights(best)).append('.');
+        }
+        if (!failing.isEmpty()) {
+            text.append(" Not enough alone: ")
+                    .append(failing.stream()
+                            .map(r -> quoted(r) + " (" + fate(r) + ")")
+                            .collect(Collectors.joining(", ")))
+                    .append('.');
+        }
+        return text.toString();
+    }
+
+    /** What becomes of the bank: "runs empty after 3.4 days". */
+    public static String fate(RunResult r) {
+        if (r.holds()) {
+            return "holds";
+        }
+        if (!Double.isNaN(r.daysToEmpty())) {
+            return "is empty after " + twoDigits(r.daysToEmpty()) + " days";
+        }
+        String within = "is not empty within " + twoDigits(r.tripDays()) + " days";
+        return Double.isNaN(r.trendPerDay())
+                ? within
+                : within + ", but falls " + twoDigits(-100 * r.trendPerDay()) + " % a day";
+    }
+
+    private static String nights(RunResult r) {
+        return r.nights() == 0
+                ? "with no whole night in the trip"
+                : "with " + r.comfortableNights() + " comfortable nights of " + r.nights();
+    }
+
+    private static double lasting(RunResult r) {
+        return Double.isNaN(r.daysToEmpty()) ? r.tripDays() + 1 + r.trendPerDay() : r.daysToEmpty();
+    }
+
+    private static String quoted(RunResult r) {
+        return "\"" + r.option() + "\"";
+    }
+
+    private static String sentence(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** A number with two significant digits, as far as they stand before the point or one after it. */
+    public static String twoDigits(double value) {
+        double size = Math.abs(value);
+        return size >= 10
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : size >= 1 ? String.format(Locale.ROOT, "%.1f", value) : String.format(Locale.ROOT, "%.2f", value);
+    }
+}
