@@ -1,0 +1,276 @@
+package ampdays.io;
+
+import ampdays.weather.WeatherSeries;
+import java.time.DateTimeException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVRecord;
+
+/** Reads our plain CSV, as {@code docs/WEATHER.md} describes it. */
+final class PlainWeatherReader {
+    static final Map<String, WeatherColumn> NAMES = names();
+
+    /** A year for rows without one when they write 29 February. */
+    private static final int LEAP_YEAR = 2024;
+
+    private static final Pattern LEAP_DAY = Pattern.compile("0?2-29[ T]");
+    private static final Pattern HEADING = Pattern.compile("#\\s*([A-Za-z-]+)\\s*:\\s*(.*)");
+    private static final Pattern TIME = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):(\\d{2})");
+    private static final Pattern OFFSET = Pattern.compile("([+-]?)(\\d{1,2})(?:\\.(\\d+)|:(\\d{2}))?");
+    private static final Pattern INTERVAL = Pattern.compile("(\\d{1,5}) *(s|min|h)");
+    private static final Map<String, Double> STAMPS = Map.of("start", 0.0, "middle", 0.5, "end", 1.0);
+
+    private record Heading(int line, int column, String value) {}
+
+    private final WeatherText text;
+    private final Map<String, Heading> headings = new HashMap<>();
+    private int yearOfNone = WeatherSeries.NOMINAL_YEAR;
+
+    private PlainWeatherReader(WeatherText text) {
+        this.text = text;
+    }
+
+    private static Map<String, WeatherColumn> names() {
+        Map<String, WeatherColumn> names = new LinkedHashMap<>();
+        names.put("ghi W/m2", WeatherColumn.GHI);
+        names.put("dni W/m2", WeatherColumn.DNI);
+        names.put("dhi W/m2", WeatherColumn.DHI);
+        names.put("air C", WeatherColumn.AIR);
+        names.put("dew point C", WeatherColumn.DEW_POINT);
+        names.put("relative humidity %", WeatherColumn.HUMIDITY);
+        names.put("wind m/s", WeatherColumn.WIND);
+        names.put("pressure Pa", WeatherColumn.PRESSURE);
+        return Collections.unmodifiableMap(names);
+    }
+
+    /** Whether the file begins with a heading line or with a column of times. */
+    static boolean recognises(WeatherText text) {
+        String first = text.line(1).toLowerCase(Locale.ROOT);
+        return first.startsWith("#") || first.startsWith("time");
+    }
+
+    static WeatherSeries read(WeatherText text) throws InputException {
+        return new PlainWeatherReader(text).read();
+    }
+
+    private WeatherSeries read() throws InputException {
+        int line = 1;
+        while (line <= text.size()
+                && (text.line(line).startsWith("#") || text.line(line).isBlank())) {
+            readHeading(line);
+            line++;
+        }
+        WeatherAssembly.Place place = new WeatherAssembly.Place(
+                number("latitude", -90, 90, "degrees, north positive"),
+                number("longitude", -180, 180, "degrees, east positive"),
+                number("elevation", -500, 9000, "metres"),
+                offsetHours(),
+                intervalSeconds(),
+                stampShare());
+        List<WeatherColumn> columns = columns(line);
+        text.throwIfWrong();
+        WeatherRows rows = new WeatherRows(text, text.size());
+        for (int row = line + 1; row <= text.size(); row++) {
+            if (LEAP_DAY.matcher(text.line(row)).lookingAt()) {
+                yearOfNone = LEAP_YEAR;
+            }
+        }
+        if (line < text.size()) {
+            List<CSVRecord> records = text.records(line + 1, text.size(), true);
+            for (int i = 0; i < records.size(); i++) {
+                readRow(rows, line + 1 + i, records.get(i), columns);
+            }
+        }
+        return WeatherAssembly.series(text, rows, place);
+    }
+
+    private void readHeading(int line) {
+        Matcher heading = HEADING.matcher(text.line(line));
+        if (heading.matches()) {
+            String key = heading.group(1).toLowerCase(Locale.ROOT);
+            String value = heading.group(2).strip();
+            if (headings.put(key, new Heading(line, heading.start(2) + 1, value)) != null && isKey(key)) {
+                text.add(line, 1, "the heading says \"" + key + "\" twice.");
+            }
+        }
+    }
+
+    private static boolean isKey(String key) {
+        return List.of("latitude", "longitude", "elevation", "utc-offset", "interval", "stamp")
+                .contains(key);
+    }
+
+    private double number(String key, double least, double most, String meaning) {
+        Heading heading = heading(key, meaning);
+        if (heading == null) {
+            return Double.NaN;
+        }
+        try {
+            double value = Double.parseDouble(heading.value.replaceFirst("\\s*(m|°)$", ""));
+            if (value >= least && value <= most) {
+                return value;
+            }
+        } catch (NumberFormatException e) {
+            // told below, with its place
+        }
+        text.add(
+                heading.line,
+                heading.column,
+                key + " is \"" + heading.value + "\"; expected is a number of " + meaning + ", "
+                        + WeatherRows.plain(least) + " to " + WeatherRows.plain(most) + ".");
+        return Double.NaN;
+    }
+
+    private Heading heading(String key, String meaning) {
+        Heading heading = headings.get(key);
+        if (heading == null) {
+            text.add(0, 0, "the heading lacks a line \"# " + key + ": …\" (" + meaning + ").");
+        }
+        return heading;
+    }
+
+    private double offsetHours() {
+        Heading heading = heading("utc-offset", "hours of local standard time from UTC, such as -7 or +5:30");
+        if (heading == null) {
+            return Double.NaN;
+        }
+        Matcher offset = OFFSET.matcher(heading.value);
+        if (offset.matches()) {
+            double hours = Integer.parseInt(offset.group(2));
+            hours += offset.group(3) != null ? Double.parseDouble("0." + offset.group(3)) : 0;
+            hours += offset.group(4) != null ? Integer.parseInt(offset.group(4)) / 60.0 : 0;
+            hours = offset.group(1).equals("-") ? -hours : hours;
+            if (hours >= -12 && hours <= 14) {
+                return hours;
+            }
+        }
+        text.add(
+                heading.line,
+                heading.column,
+                "utc-offset is \"" + heading.value
+                        + "\"; expected are hours from -12 to +14, such as -7, 5.5 or +5:30.");
+        return Double.NaN;
+    }
+
+    private int intervalSeconds() {
+        Heading heading = heading("interval", "such as 60 min");
+        if (heading == null) {
+            return 0;
+        }
+        Matcher interval = INTERVAL.matcher(heading.value);
+        if (interval.matches()) {
+            int unit = Map.of("s", 1, "min", 60, "h", 3600).get(interval.group(2));
+            long seconds = Long.parseLong(interval.group(1)) * unit;
+            if (seconds >= 10 && seconds <= 3 * 3600 && 86_400 % seconds == 0) {
+                return (int) seconds;
+            }
+        }
+        text.add(
+                heading.line,
+                heading.column,
+                "interval is \"" + heading.value
+                        + "\"; expected is 10 s to 3 h, a whole part of a day, such as 60 min.");
+        return 0;
+    }
+
+    private double stampShare() {
+        Heading heading = heading("stamp", "start, middle or end of the interval");
+        if (heading == null) {
+            return 0;
+        }
+        Double share = STAMPS.get(heading.value.toLowerCase(Locale.ROOT));
+        if (share == null) {
+            text.add(
+                    heading.line,
+                    heading.column,
+                    "stamp is \"" + heading.value + "\"; expected is start, middle or end.");
+            return 0;
+        }
+        return share;
+    }
+
+    /** The meaning of each cell of a row after the first; null for one that was not understood. */
+    private List<WeatherColumn> columns(int line) throws InputException {
+        List<String> names = text.cells(line);
+        if (names.isEmpty() || !names.get(0).equals("time")) {
+            throw text.problem(
+                    line, 1, "after the heading must come the names of the columns, beginning with \"time\".");
+        }
+        List<WeatherColumn> columns = new ArrayList<>();
+        for (int cell = 1; cell < names.size(); cell++) {
+            WeatherColumn column = NAMES.get(names.get(cell));
+            if (column == null) {
+                text.add(
+                        line,
+                        text.column(line, cell),
+                        "\"" + names.get(cell) + "\" is not a column; the columns are "
+                                + String.join(", ", NAMES.keySet()) + ".");
+            } else if (columns.contains(column)) {
+                text.add(line, text.column(line, cell), "\"" + names.get(cell) + "\" is there twice.");
+            }
+            columns.add(column);
+        }
+        need(line, "ghi W/m2", columns.contains(WeatherColumn.GHI));
+        need(line, "air C", columns.contains(WeatherColumn.AIR));
+        need(
+                line,
+                "dew point C or relative humidity %",
+                columns.contains(WeatherColumn.DEW_POINT) || columns.contains(WeatherColumn.HUMIDITY));
+        return columns;
+    }
+
+    private void need(int line, String name, boolean there) {
+        if (!there) {
+            text.add(line, 0, "there is no column " + name + "; it is needed.");
+        }
+    }
+
+    private void readRow(WeatherRows rows, int line, CSVRecord cells, List<WeatherColumn> columns) {
+        if (cells.size() != columns.size() + 1) {
+            text.add(
+                    line,
+                    0,
+                    "the row has " + cells.size() + " cells; the names above are " + (columns.size() + 1) + ".");
+            return;
+        }
+        Matcher time = TIME.matcher(cells.get(0));
+        try {
+            if (!time.matches()) {
+                throw new DateTimeException("not written as a date and a time");
+            }
+            boolean withYear = time.group(1) != null;
+            rows.begin(
+                    line,
+                    withYear,
+                    WeatherRows.time(
+                            withYear ? Integer.parseInt(time.group(1)) : yearOfNone,
+                            Integer.parseInt(time.group(2)),
+                            Integer.parseInt(time.group(3)),
+                            60 * Integer.parseInt(time.group(4)) + Integer.parseInt(time.group(5))));
+        } catch (DateTimeException e) {
+            text.add(
+                    line,
+                    1,
+                    "\"" + cells.get(0)
+                            + "\" is no time; expected is 2026-07-08 13:00, or 07-08 13:00 for any year, up to 24:00.");
+            return;
+        }
+        for (int i = 0; i < columns.size(); i++) {
+            String written = cells.get(i + 1);
+            if (!written.isEmpty()) {
+                WeatherColumn column = columns.get(i);
+                double value = text.number(line, i + 1, written, column.label);
+                if (!Double.isNaN(value)) {
+                    rows.set(column, i + 1, value);
+                }
+            }
+        }
+    }
+}

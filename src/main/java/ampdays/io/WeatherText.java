@@ -1,0 +1,144 @@
+package ampdays.io;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+
+/** The lines of a weather file and their cells, with the problems found in them. */
+final class WeatherText {
+    private static final int MOST_PROBLEMS = 20;
+
+    private final String file;
+    private final List<String> lines;
+    private final List<InputProblem> problems = new ArrayList<>();
+    private int problemsLeftOut;
+
+    private WeatherText(String file, List<String> lines) {
+        this.file = file;
+        this.lines = lines;
+    }
+
+    /** Reads UTF-8, with or without a byte order mark, or Latin-1 where that fails; any line ends. */
+    static WeatherText of(String file, byte[] bytes) {
+        String text;
+        try {
+            text = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException e) {
+            text = new String(bytes, StandardCharsets.ISO_8859_1);
+        }
+        if (text.startsWith("\uFEFF")) {
+            text = text.substring(1);
+        }
+        List<String> lines = new ArrayList<>(text.lines().toList());
+        while (!lines.isEmpty() && lines.get(lines.size() - 1).isBlank()) {
+            lines.remove(lines.size() - 1);
+        }
+        return new WeatherText(file, lines);
+    }
+
+    String file() {
+        return file;
+    }
+
+    int size() {
+        return lines.size();
+    }
+
+    /** A line, counted from 1; empty beyond the end. */
+    String line(int number) {
+        return number <= lines.size() ? lines.get(number - 1) : "";
+    }
+
+    /** The cells of a line, counted from 1. */
+    List<String> cells(int number) throws InputException {
+        List<CSVRecord> records = records(number, number, true);
+        return records.isEmpty() ? List.of() : records.get(0).toList();
+    }
+
+    /** The rows from one line to another, both counted from 1; the file may not break a cell over lines. */
+    List<CSVRecord> records(int from, int to, boolean quotes) throws InputException {
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setIgnoreEmptyLines(false)
+                .setIgnoreSurroundingSpaces(true)
+                .setQuote(quotes ? '"' : null)
+                .get();
+        String text = String.join("\n", lines.subList(from - 1, Math.min(to, lines.size())));
+        try (var parser = format.parse(new StringReader(text))) {
+            return parser.getRecords();
+        } catch (UncheckedIOException | IOException e) {
+            throw problem(from, 0, "the quotation marks in or after this line do not pair up.");
+        }
+    }
+
+    /** Character column, from 1, at which a cell begins. */
+    int column(int line, int cell) {
+        String text = line(line);
+        boolean quoted = false;
+        int left = cell;
+        for (int i = 0; i < text.length() && left > 0; i++) {
+            char c = text.charAt(i);
+            quoted ^= c == '"';
+            if (c == ',' && !quoted) {
+                left--;
+                if (left == 0) {
+                    return i + 2;
+                }
+            }
+        }
+        return left == 0 ? 1 : 0;
+    }
+
+    void add(int line, int column, String message) {
+        if (problems.size() < MOST_PROBLEMS) {
+            problems.add(new InputProblem(file, line, column, message));
+        } else {
+            problemsLeftOut++;
+        }
+    }
+
+    /** An exception with this problem and all before it. */
+    InputException problem(int line, int column, String message) {
+        add(line, column, message);
+        return new InputException(problems());
+    }
+
+    /** Ends the reading if anything was wrong. */
+    void throwIfWrong() throws InputException {
+        if (!problems.isEmpty()) {
+            throw new InputException(problems());
+        }
+    }
+
+    private List<InputProblem> problems() {
+        List<InputProblem> all = new ArrayList<>(problems);
+        if (problemsLeftOut > 0) {
+            all.add(new InputProblem(file, 0, 0, "and " + problemsLeftOut + " more problems of this kind."));
+        }
+        return all;
+    }
+
+    /** A number, or not a number after noting the problem. */
+    double number(int line, int cell, String text, String name) {
+        try {
+            double value = Double.parseDouble(text);
+            if (Double.isFinite(value)) {
+                return value;
+            }
+        } catch (NumberFormatException e) {
+            // told below, with its place
+        }
+        add(line, column(line, cell), name + " is \"" + text + "\", which is not a number.");
+        return Double.NaN;
+    }
+}
