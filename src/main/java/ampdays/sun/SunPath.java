@@ -17,6 +17,8 @@ public final class SunPath {
     /** Sine of −2 degrees: further down, refraction cannot bring the sun above the horizon. */
     private static final double LOWEST_REFRACTED_UP = -0.0349;
 
+    private static final double LIFTS_PER_UNIT = 1024;
+
     private final double[] cosZenith;
     private final double[] east;
     private final double[] north;
@@ -122,19 +124,33 @@ public final class SunPath {
 
     /** Lifts the sun wherever it is near or above the horizon; the lift is so small that two terms of its series do. */
     private void refract(double pressurePa, double airC) {
+        double[] lifts = liftsByHeight(pressurePa, airC);
         for (int i = 0; i < cosZenith.length; i++) {
             double up = cosZenith[i];
-            if (up < LOWEST_REFRACTED_UP) {
+            double at = (up - LOWEST_REFRACTED_UP) * LIFTS_PER_UNIT;
+            if (at < 0) {
                 continue;
             }
+            int entry = (int) at;
+            double lift = lifts[entry] + (at - entry) * (lifts[entry + 1] - lifts[entry]);
             double level = Math.sqrt(1 - up * up);
-            double lift = Math.toRadians(Refraction.deg(Math.toDegrees(Math.asin(up)), pressurePa, airC));
             double cosLift = 1 - lift * lift / 2;
-            cosZenith[i] = up * cosLift + level * lift;
             double shrink = level > 0 ? cosLift - up / level * lift : 1;
+            cosZenith[i] = up * cosLift + level * lift;
             east[i] *= shrink;
             north[i] *= shrink;
         }
+    }
+
+    /** Lift in radians by equal steps of the sine of the sun's height; straight lines between are right to 0.0001 degrees. */
+    private static double[] liftsByHeight(double pressurePa, double airC) {
+        double[] lifts = new double[(int) ((1 - LOWEST_REFRACTED_UP) * LIFTS_PER_UNIT) + 2];
+        for (int entry = 0; entry < lifts.length; entry++) {
+            double up = LOWEST_REFRACTED_UP + entry / LIFTS_PER_UNIT;
+            double elevationDeg = Math.toDegrees(Math.asin(up < 1 ? up : 1));
+            lifts[entry] = Math.toRadians(Refraction.deg(elevationDeg, pressurePa, airC));
+        }
+        return lifts;
     }
 
     private void fillExtraterrestrial(long startEpochSecond, int stepSeconds) {
