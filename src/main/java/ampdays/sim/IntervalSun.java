@@ -16,19 +16,18 @@ public final class IntervalSun {
     }
 
     /**
-     * Follows the sun through a series, as if all its stamps were a little later.
+     * Follows the sun through a series.
      *
      * @param intervals number of intervals from the start of the series
-     * @param shiftSeconds by how much later, may be negative
      */
-    public static IntervalSun of(SeriesInfo info, int intervals, int shiftSeconds) {
+    public static IntervalSun of(SeriesInfo info, int intervals) {
         int step = info.stepSeconds() % SUN_STEP_SECONDS == 0 ? SUN_STEP_SECONDS : info.stepSeconds();
         int perInterval = info.stepSeconds() / step;
         SunPath path = SunPath.of(
                 info.latitudeDeg(),
                 info.longitudeDeg(),
                 info.elevationM(),
-                info.startEpochSecond() + shiftSeconds,
+                info.startEpochSecond(),
                 step,
                 intervals * perInterval);
         double[] extraterrestrialWm2 = new double[intervals];

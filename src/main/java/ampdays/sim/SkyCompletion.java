@@ -29,7 +29,7 @@ public final class SkyCompletion {
 
     private static WeatherSeries fill(WeatherSeries series) {
         int size = series.size();
-        IntervalSun sun = IntervalSun.of(series.info(), size, 0);
+        IntervalSun sun = IntervalSun.of(series.info(), size);
         double[] ghiWm2 = new double[size];
         double[] dniWm2 = new double[size];
         double[] dhiWm2 = new double[size];

@@ -1,5 +1,7 @@
 package ampdays.sim;
 
+import ampdays.sun.SunPath;
+import ampdays.weather.SeriesInfo;
 import ampdays.weather.WeatherSeries;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,6 +12,7 @@ import java.util.Optional;
  */
 public final class SunFit {
     private static final int QUARTER_SECONDS = 900;
+    private static final int SUN_STEP_SECONDS = 300;
     private static final int MOST_QUARTERS = 12;
     /** By how much the misfit must shrink before a warning is given; clouds that come every afternoon feign less. */
     private static final double CLEAR_MARGIN = 0.85;
@@ -39,11 +42,12 @@ public final class SunFit {
     }
 
     private static int bestShiftQuarters(WeatherSeries series) {
-        double asItIs = misfit(series, 0);
+        double[] heightSums = heightSums(series.info(), series.size());
+        double asItIs = misfit(series, heightSums, 0);
         double least = asItIs;
         int best = 0;
         for (int quarters = -MOST_QUARTERS; quarters <= MOST_QUARTERS; quarters++) {
-            double misfit = misfit(series, quarters * QUARTER_SECONDS);
+            double misfit = misfit(series, heightSums, quarters);
             if (misfit < least) {
                 least = misfit;
                 best = quarters;
@@ -52,20 +56,45 @@ public final class SunFit {
         return least < CLEAR_MARGIN * asItIs ? best : 0;
     }
 
+    /** Running sums of {@code max(cos z, 0)} in steps that divide a quarter hour, from 3 h before the series to 3 h after. */
+    private static double[] heightSums(SeriesInfo info, int intervals) {
+        int marginSteps = MOST_QUARTERS * QUARTER_SECONDS / SUN_STEP_SECONDS;
+        int steps = Math.toIntExact((long) intervals * info.stepSeconds() / SUN_STEP_SECONDS) + 2 * marginSteps + 1;
+        SunPath path = SunPath.of(
+                info.latitudeDeg(),
+                info.longitudeDeg(),
+                info.elevationM(),
+                info.startEpochSecond() - MOST_QUARTERS * QUARTER_SECONDS,
+                SUN_STEP_SECONDS,
+                steps);
+        double[] sums = new double[steps + 1];
+        for (int i = 0; i < steps; i++) {
+            double up = path.cosZenith(i);
+            sums[i + 1] = sums[i] + (up > 0 ? up : 0);
+        }
+        return sums;
+    }
+
     /** Share of the light's variance that the sun's height, times one factor, does not explain. */
-    static double misfit(WeatherSeries series, int shiftSeconds) {
-        IntervalSun sun = IntervalSun.of(series.info(), series.size(), shiftSeconds);
+    private static double misfit(WeatherSeries series, double[] heightSums, int shiftQuarters) {
+        long firstSecond = (long) (MOST_QUARTERS + shiftQuarters) * QUARTER_SECONDS;
+        int interval = series.info().stepSeconds();
         double lightLight = 0;
         double lightSun = 0;
         double sunSun = 0;
         for (int row = 0; row < series.size(); row++) {
             double light = series.ghiWm2(row);
-            double height = sun.height(row);
-            if (!Double.isNaN(light)) {
-                lightLight += light * light;
-                lightSun += light * height;
-                sunSun += height * height;
+            if (Double.isNaN(light)) {
+                continue;
             }
+            long begin = firstSecond + (long) row * interval;
+            int from = (int) (begin / SUN_STEP_SECONDS);
+            int to = (int) ((begin + interval) / SUN_STEP_SECONDS);
+            int last = to > from ? to : from + 1;
+            double height = (heightSums[last] - heightSums[from]) / (last - from);
+            lightLight += light * light;
+            lightSun += light * height;
+            sunSun += height * height;
         }
         return lightLight > 0 && sunSun > 0 ? 1 - lightSun * lightSun / (lightLight * sunSun) : 1;
     }

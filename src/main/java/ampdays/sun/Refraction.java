@@ -11,7 +11,7 @@ final class Refraction {
      * <p>{@code (P/1010 mbar)(283/(273 + T)) 1.02/(60 tan(e + 10.3/(e + 5.11)))} degrees. Source: I. Reda and A. Andreas,
      * 2008, Solar Position Algorithm for Solar Radiation Applications, NREL/TP-560-34302, equation 42. There it is used
      * only while the sun's upper edge is above the horizon; here it is continued to 2.5 degrees below it and is 0 further
-     * down, so that a path interpolated across the horizon has no jump. Test: {@code SunPositionTest}.
+     * down, so that the sun's height has no jump near the horizon. Test: {@code SunPositionTest}.
      *
      * @param elevationDeg true height of the sun
      * @param pressurePa air pressure, 30,000 to 110,000

@@ -2,13 +2,7 @@ package ampdays.sun;
 
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.time.ZonedDateTime;
 import java.util.stream.IntStream;
-import net.e175.klaus.solarpositioning.DeltaT;
-import net.e175.klaus.solarpositioning.Grena3;
-import net.e175.klaus.solarpositioning.SPA;
-import net.e175.klaus.solarpositioning.SolarPosition;
 
 /**
  * The sun's way over one place, in equal steps: made once and shared by everything that looks up. Each value holds for the
@@ -16,12 +10,14 @@ import net.e175.klaus.solarpositioning.SolarPosition;
  * multiplications and no angle.
  */
 public final class SunPath {
-    private static final int NODE_SECONDS = 300;
+    private static final int NODE_SECONDS = 3 * 3600;
     private static final int DAY_SECONDS = 86_400;
-    private static final int CHEAP_FROM_YEAR = 2010;
-    private static final int CHEAP_UNTIL_YEAR = 2110;
     /** Elevation moves the sun by less than 1e-6 degrees. */
     private static final double SEA_LEVEL_M = 0;
+    /** Sine of −2 degrees: further down, refraction cannot bring the sun above the horizon. */
+    private static final double LOWEST_REFRACTED_UP = -0.0349;
+
+    private static final double LIFTS_PER_UNIT = 1024;
 
     private final double[] cosZenith;
     private final double[] east;
@@ -48,11 +44,9 @@ public final class SunPath {
     }
 
     /**
-     * The path for given refraction. Every five minutes the sun is placed by a cheap algorithm (R. Grena, 2012, Five new
-     * algorithms for the computation of sun position from 2010 to 2110, Solar Energy 86, 1323, algorithm 3; outside those
-     * years by the full one, which takes ten times as long) and lifted by refraction; between these, the direction is
-     * interpolated linearly and brought back to length 1, which costs at most 0.002 degrees (0.006 within a degree of the
-     * horizon). Test: {@code SunPathTest}.
+     * The path for given refraction. Every three hours the sun is placed by the full algorithm of {@link SunPosition};
+     * between these it turns evenly about the pole while its declination changes evenly, which costs less than 0.001
+     * degrees; each step is then lifted by refraction. Test: {@code SunPathTest}.
      *
      * @param latitudeDeg north positive, −90 to 90
      * @param longitudeDeg east positive, −180 to 180
@@ -79,52 +73,84 @@ public final class SunPath {
                     "A sun path has steps of 1 second to 1 day, not " + steps + " steps of " + stepSeconds + " s.");
         }
         SunPath path = new SunPath(steps);
-        int nodes = Math.toIntExact((long) steps * stepSeconds / NODE_SECONDS + 2);
-        double[][] unit = nodes(latitudeDeg, longitudeDeg, pressurePa, airC, startEpochSecond, nodes);
-        path.interpolate(unit, stepSeconds);
+        path.fillDirections(latitudeDeg, longitudeDeg, startEpochSecond, stepSeconds);
+        path.refract(pressurePa, airC);
         path.fillExtraterrestrial(startEpochSecond, stepSeconds);
         return path;
     }
 
-    private static double[][] nodes(
-            double latitudeDeg, double longitudeDeg, double pressurePa, double airC, long startEpochSecond, int nodes) {
-        double[][] unit = new double[3][nodes];
-        LocalDate firstDay = LocalDate.ofInstant(Instant.ofEpochSecond(startEpochSecond), ZoneOffset.UTC);
-        double deltaT = DeltaT.estimate(firstDay);
-        boolean cheap = firstDay.getYear() >= CHEAP_FROM_YEAR && firstDay.getYear() < CHEAP_UNTIL_YEAR;
-        for (int n = 0; n < nodes; n++) {
-            Instant instant = Instant.ofEpochSecond(startEpochSecond + (long) n * NODE_SECONDS);
-            ZonedDateTime time = ZonedDateTime.ofInstant(instant, ZoneOffset.UTC);
-            SolarPosition sun = cheap
-                    ? Grena3.calculateSolarPosition(time, latitudeDeg, longitudeDeg, deltaT)
-                    : SPA.calculateSolarPosition(time, latitudeDeg, longitudeDeg, SEA_LEVEL_M, deltaT);
-            double elevationDeg = 90 - sun.zenithAngle();
-            double elevation = Math.toRadians(elevationDeg + Refraction.deg(elevationDeg, pressurePa, airC));
-            double azimuth = Math.toRadians(sun.azimuth());
-            double level = Math.cos(elevation);
-            unit[0][n] = Math.sin(elevation);
-            unit[1][n] = level * Math.sin(azimuth);
-            unit[2][n] = level * Math.cos(azimuth);
-        }
-        return unit;
-    }
-
-    private void interpolate(double[][] unit, int stepSeconds) {
-        double[] up = unit[0];
-        double[] toEast = unit[1];
-        double[] toNorth = unit[2];
+    /** True directions: the sun turns about the pole, evenly between nodes, at a declination that changes evenly. */
+    private void fillDirections(double latitudeDeg, double longitudeDeg, long startEpochSecond, int stepSeconds) {
+        double sinLatitude = Math.sin(Math.toRadians(latitudeDeg));
+        double cosLatitude = Math.cos(Math.toRadians(latitudeDeg));
+        Node before = null;
+        Node after = null;
+        long nodes = 0;
         for (int i = 0; i < cosZenith.length; i++) {
             double at = (i + 0.5) * stepSeconds / NODE_SECONDS;
-            int n = (int) at;
-            double f = at - n;
-            double u = up[n] + f * (up[n + 1] - up[n]);
-            double e = toEast[n] + f * (toEast[n + 1] - toEast[n]);
-            double o = toNorth[n] + f * (toNorth[n + 1] - toNorth[n]);
-            double scale = 1 / Math.sqrt(u * u + e * e + o * o);
-            cosZenith[i] = u * scale;
-            east[i] = e * scale;
-            north[i] = o * scale;
+            while (nodes < at + 1 || nodes < 2) {
+                before = after;
+                after = Node.at(startEpochSecond + nodes * NODE_SECONDS, latitudeDeg, longitudeDeg);
+                nodes++;
+            }
+            double share = at - (nodes - 2);
+            double polar = before.polar + share * (after.polar - before.polar);
+            double turn = after.hourAngle - before.hourAngle;
+            double hourAngle = before.hourAngle + share * (turn < 0 ? turn + 2 * Math.PI : turn);
+            double equatorial = Math.sqrt(1 - polar * polar);
+            double meridian = equatorial * Math.cos(hourAngle);
+            cosZenith[i] = polar * sinLatitude + meridian * cosLatitude;
+            north[i] = polar * cosLatitude - meridian * sinLatitude;
+            east[i] = -equatorial * Math.sin(hourAngle);
         }
+    }
+
+    /** The sun at one instant: sine of its declination, and hour angle in radians, both as seen from the place. */
+    private record Node(double polar, double hourAngle) {
+        static Node at(long epochSecond, double latitudeDeg, double longitudeDeg) {
+            SunPosition sun =
+                    SunPosition.at(Instant.ofEpochSecond(epochSecond), latitudeDeg, longitudeDeg, SEA_LEVEL_M);
+            double zenith = Math.toRadians(sun.zenithDeg());
+            double azimuth = Math.toRadians(sun.azimuthDeg());
+            double latitude = Math.toRadians(latitudeDeg);
+            double up = Math.cos(zenith);
+            double toNorth = Math.sin(zenith) * Math.cos(azimuth);
+            double toEast = Math.sin(zenith) * Math.sin(azimuth);
+            return new Node(
+                    up * Math.sin(latitude) + toNorth * Math.cos(latitude),
+                    Math.atan2(-toEast, up * Math.cos(latitude) - toNorth * Math.sin(latitude)));
+        }
+    }
+
+    /** Lifts the sun wherever it is near or above the horizon; the lift is so small that two terms of its series do. */
+    private void refract(double pressurePa, double airC) {
+        double[] lifts = liftsByHeight(pressurePa, airC);
+        for (int i = 0; i < cosZenith.length; i++) {
+            double up = cosZenith[i];
+            double at = (up - LOWEST_REFRACTED_UP) * LIFTS_PER_UNIT;
+            if (at < 0) {
+                continue;
+            }
+            int entry = (int) at;
+            double lift = lifts[entry] + (at - entry) * (lifts[entry + 1] - lifts[entry]);
+            double level = Math.sqrt(1 - up * up);
+            double cosLift = 1 - lift * lift / 2;
+            double shrink = level > 0 ? cosLift - up / level * lift : 1;
+            cosZenith[i] = up * cosLift + level * lift;
+            east[i] *= shrink;
+            north[i] *= shrink;
+        }
+    }
+
+    /** Lift in radians by equal steps of the sine of the sun's height; straight lines between are right to 0.0001 degrees. */
+    private static double[] liftsByHeight(double pressurePa, double airC) {
+        double[] lifts = new double[(int) ((1 - LOWEST_REFRACTED_UP) * LIFTS_PER_UNIT) + 2];
+        for (int entry = 0; entry < lifts.length; entry++) {
+            double up = LOWEST_REFRACTED_UP + entry / LIFTS_PER_UNIT;
+            double elevationDeg = Math.toDegrees(Math.asin(up < 1 ? up : 1));
+            lifts[entry] = Math.toRadians(Refraction.deg(elevationDeg, pressurePa, airC));
+        }
+        return lifts;
     }
 
     private void fillExtraterrestrial(long startEpochSecond, int stepSeconds) {

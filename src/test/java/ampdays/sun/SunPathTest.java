@@ -10,7 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SunPathTest {
-    private static final double TOLERANCE_DEG = 0.02;
+    /** Degrees; asked for are 0.02, the table grants a full implementation 0.0005. */
+    private static final double TOLERANCE_DEG = 0.001;
 
     private static double offDeg(SunPath path, int step, double zenithDeg, double azimuthDeg) {
         double zenith = Math.toRadians(zenithDeg);
@@ -22,11 +23,11 @@ class SunPathTest {
     }
 
     /**
-     * Source: table sun_position. 0.02 degrees in direction is what its heading grants a short series; the sun stands at
-     * different places between two nodes because each of five starts is tried.
+     * Source: table sun_position. The sun stands at different places between two nodes because each of five starts is
+     * tried.
      */
     @ParameterizedTest
-    @ValueSource(ints = {0, 1, 2, 3, 4})
+    @ValueSource(ints = {0, 29, 61, 90, 150})
     void agreesWithTheTableAboveTheHorizon(int minutesBefore) {
         for (var row : ReferenceTable.rows("sun_position")) {
             if (row.number("apparent_elevation_deg") <= 0) {
