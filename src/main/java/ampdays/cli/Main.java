@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -42,15 +43,16 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(run(args));
+        System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
     }
 
-    static int run(String... args) {
+    static int run(PrintWriter out, PrintWriter err, String... args) {
         Main main = new Main();
         return new CommandLine(main)
+                .setOut(out)
+                .setErr(err)
                 .setExecutionExceptionHandler((problem, line, parsed) -> Exit.of(problem, main.trace, line.getErr()))
                 .setParameterExceptionHandler(Exit::ofParameters)
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .execute(args);
     }
 

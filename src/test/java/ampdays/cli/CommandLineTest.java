@@ -1,0 +1,208 @@
+package ampdays.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as a user meets them: what is printed, what is written, the exit code. */
+class CommandLineTest {
+    private static final String DEMO = "scenarios/desert-survey.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
+    }
+
+    @Test
+    void helpNamesEveryCommand() {
+        assertThat(run("--help")).isZero();
+        assertThat(out.toString()).contains("new", "check", "run", "compare", "weather", "Exit codes");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void aWrongCommandIsAnsweredInOneLineWithASuggestion() {
+        assertThat(run("compair", DEMO)).isEqualTo(2);
+        assertThat(err.toString()).contains("compair").contains("compare").doesNotContain("\tat ");
+    }
+
+    @Test
+    void aMissingFileHasItsOwnExitCode() {
+        assertThat(run("check", "nowhere.yaml")).isEqualTo(4);
+        assertThat(err.toString()).isEqualTo("nowhere.yaml: there is no such file. Check the path." + nl());
+    }
+
+    @Test
+    void aWrongScenarioIsToldWithItsPlacesAndNothingIsWritten() throws IOException {
+        Path file = folder.resolve("wrong.yaml");
+        Files.writeString(file, Files.readString(Path.of(DEMO)).replace("500 Ah (datasheet)", "500"));
+        Path results = folder.resolve("results");
+        assertThat(run("compare", file.toString(), "--out", results.toString())).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("wrong.yaml:")
+                .contains("battery.capacity")
+                .contains("Write 400 Ah");
+        assertThat(out.toString()).isEmpty();
+        assertThat(results).doesNotExist();
+    }
+
+    @Test
+    void anUnknownOptionListsTheKnownOnes() {
+        assertThat(run("run", DEMO, "--option", "third alternator")).isEqualTo(2);
+        assertThat(err.toString())
+                .startsWith("There is no option \"third alternator\"")
+                .contains("\"second alternator\"");
+    }
+
+    @Test
+    void newWritesAScenarioThatChecksAndNeverOverwrites() throws IOException {
+        Path file = folder.resolve("my-van.yaml");
+        String weather = Path.of("weather-profiles/low-desert-summer.csv")
+                .toAbsolutePath()
+                .toString();
+        assertThat(run("new", file.toString(), "--weather", weather)).isZero();
+        assertThat(run("check", file.toString())).as(err.toString()).isZero();
+        String before = Files.readString(file);
+        assertThat(run("new", file.toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("exists already");
+        assertThat(Files.readString(file)).isEqualTo(before);
+    }
+
+    @Test
+    void showFillsInDefaultsWithTheirMarks() {
+        assertThat(run("run", DEMO, "--option", "second alternator", "--show")).isZero();
+        assertThat(out.toString())
+                .containsPattern("second-alternator\\.rated +270 A +datasheet")
+                .containsPattern("battery\\.charge-rate +0\\.5 C +practice +default")
+                .containsPattern("second-alternator\\.curve .*guess +preset large frame");
+    }
+
+    @Test
+    void compareScreenHasVerdictTableAndFiles() {
+        assertThat(run("compare", DEMO, "--out", folder.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString())
+                .contains("As it is, the van")
+                .contains("days to 20 % (empty)", "lowest charge", "comfortable nights", "ruling limit")
+                .contains("options.csv", "days.csv", "summary.json", "state-of-charge")
+                .contains("not a code check");
+        assertThat(out.toString().lines().mapToInt(String::length).max().orElse(0))
+                .isLessThanOrEqualTo(100);
+        assertThat(names(folder))
+                .contains("options.csv", "days.csv", "summary.json", "state-of-charge.svg", "days-to-empty.png")
+                .noneMatch(name -> name.endsWith(".tmp"));
+    }
+
+    @Test
+    void jsonIsOneDocumentAndEqualsTheFile() throws IOException {
+        assertThat(run("compare", DEMO, "--out", folder.toString(), "--json")).isZero();
+        JsonNode printed = new ObjectMapper().readTree(out.toString());
+        assertThat(printed)
+                .isEqualTo(new ObjectMapper()
+                        .readTree(folder.resolve("summary.json").toFile()));
+        assertThat(printed.get("schemaVersion").asInt()).isEqualTo(1);
+        assertThat(printed.get("scenario").asText()).isEqualTo("desert-survey");
+        assertThat(printed.get("options")).hasSize(5);
+        for (JsonNode option : printed.get("options")) {
+            assertThat(fields(option))
+                    .contains(
+                            "name",
+                            "daysToEmpty",
+                            "holds",
+                            "lowestSoc",
+                            "lowestSocAt",
+                            "comfortableNights",
+                            "nights",
+                            "energyWh",
+                            "limitHours",
+                            "fuelLitres",
+                            "engineChargingHours",
+                            "alternatorPeakCaseC",
+                            "ledgerResidualWh");
+            assertThat(fields(option.get("energyWh")))
+                    .contains(
+                            "solar",
+                            "shore",
+                            "factoryAlternator",
+                            "secondAlternator",
+                            "served",
+                            "unserved",
+                            "curtailed",
+                            "losses");
+            assertThat(option.get("ledgerResidualWh").asDouble()).isCloseTo(0, within(1e-4));
+        }
+    }
+
+    private static List<String> fields(JsonNode node) {
+        return node.properties().stream().map(Map.Entry::getKey).toList();
+    }
+
+    @Test
+    void theSameInputsGiveTheSameBytes() throws IOException {
+        Path first = folder.resolve("first");
+        Path second = folder.resolve("second");
+        run("compare", DEMO, "--out", first.toString());
+        run("compare", DEMO, "--out", second.toString());
+        assertThat(contents(second)).isEqualTo(contents(first));
+    }
+
+    @Test
+    void runWritesMinutesOfOneOption() throws IOException {
+        assertThat(run("run", DEMO, "--option", "less heat", "--minutes", "--out", folder.toString()))
+                .isZero();
+        List<String> minutes = Files.readAllLines(folder.resolve("minutes.csv"));
+        assertThat(minutes).hasSize(14 * 1440 + 1);
+        assertThat(minutes.get(0)).contains("state of charge (%)", "cabin air (°C)", "ruling limit");
+        assertThat(minutes.get(1)).startsWith("2025-07-08T00:00");
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsSaidPlainly() throws IOException {
+        Path blocked = folder.resolve("file");
+        Files.writeString(blocked, "not a folder");
+        assertThat(run("compare", DEMO, "--out", blocked.resolve("results").toString()))
+                .isEqualTo(4);
+        assertThat(err.toString()).startsWith("Cannot write ").doesNotContain("Exception");
+        assertThat(names(folder)).containsExactly("file");
+    }
+
+    private static List<String> names(Path folder) {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(f -> f.getFileName().toString()).toList();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    private static Map<String, String> contents(Path folder) throws IOException {
+        Map<String, String> contents = new TreeMap<>();
+        for (String name : names(folder)) {
+            contents.put(name, new String(Files.readAllBytes(folder.resolve(name)), StandardCharsets.ISO_8859_1));
+        }
+        return contents;
+    }
+
+    private static String nl() {
+        return System.lineSeparator();
+    }
+}
