@@ -13,8 +13,11 @@ import java.util.List;
 
 /** Writes words and simple marks on a picture, all through one Graphics2D. */
 final class Pen {
-    /** Another sans-serif face of a reader's machine may be this much wider than ours. */
-    static final double ROOM_FOR_OTHER_FACES = 1.16;
+    /** A sans-serif face of a reader's machine may be this much wider than ours. */
+    private static final double OTHER_FACE = 1.16;
+
+    /** The same for bold, which we only have as a thickened regular face. */
+    private static final double OTHER_BOLD_FACE = 1.36;
 
     private static final double HATCH_PITCH = 5;
 
@@ -53,17 +56,19 @@ final class Pen {
         g.drawString(text, (float) x, (float) baseline);
     }
 
-    double width(String text, Font font) {
-        return font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+    /** Width to keep free for a text, whatever face it will be shown in. */
+    double room(String text, Font font) {
+        double ours = font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+        return ours * (font.isBold() ? OTHER_BOLD_FACE : OTHER_FACE);
     }
 
     /** The text, or as much of its start as there is room for even in another face. */
     String fit(String text, Font font, double room) {
-        if (width(text, font) * ROOM_FOR_OTHER_FACES <= room) {
+        if (room(text, font) <= room) {
             return text;
         }
         int length = text.length();
-        while (length > 1 && width(text.substring(0, length) + "…", font) * ROOM_FOR_OTHER_FACES > room) {
+        while (length > 1 && room(text.substring(0, length) + "…", font) > room) {
             length--;
         }
         return text.substring(0, length).strip() + "…";
@@ -71,10 +76,8 @@ final class Pen {
 
     /** Room for the longest of the texts, between two bounds. */
     double roomFor(List<String> texts, Font font, double least, double most) {
-        double widest = texts.stream()
-                .mapToDouble(text -> width(text, font) * ROOM_FOR_OTHER_FACES)
-                .max()
-                .orElse(0);
+        double widest =
+                texts.stream().mapToDouble(text -> room(text, font)).max().orElse(0);
         return Math.max(least, Math.min(most, widest));
     }
 
