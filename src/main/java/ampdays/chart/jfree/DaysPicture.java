@@ -33,7 +33,7 @@ record DaysPicture(DaysBars chart) implements Picture {
                         bars.stream().map(DaysBars.Bar::label).toList(),
                         pen.style().heading(),
                         60,
-                        290)
+                        320)
                 + 12;
         double right = ARROW
                 + pen.roomFor(
