@@ -20,6 +20,7 @@ final class Pen {
     private static final double OTHER_BOLD_FACE = 1.36;
 
     private static final double HATCH_PITCH = 5;
+    private static final double HAIR = 0.4;
 
     private final Graphics2D g;
     private final Style style;
@@ -87,11 +88,14 @@ final class Pen {
         g.draw(new Line2D.Double(x1, y1, x2, y2));
     }
 
-    /** Fills rectangles with a colour and rules them with its hatch, kept apart by a white rim. */
+    /** Fills rectangles with a colour and rules them with its hatch; stacked ones stay a hair apart. */
     void fill(List<Rectangle2D> rectangles, Style.Fill fill) {
         Path2D surface = new Path2D.Double();
         Path2D hatch = new Path2D.Double();
-        for (Rectangle2D rectangle : rectangles) {
+        for (Rectangle2D whole : rectangles) {
+            double hair = whole.getHeight() > 4 * HAIR ? HAIR : 0;
+            Rectangle2D rectangle = new Rectangle2D.Double(
+                    whole.getX(), whole.getY() + hair, whole.getWidth(), whole.getHeight() - 2 * hair);
             surface.append(rectangle, false);
             if (fill.hatch() == Style.Hatch.RISING || fill.hatch() == Style.Hatch.CROSS) {
                 rule(hatch, rectangle, true);
@@ -100,16 +104,17 @@ final class Pen {
                 rule(hatch, rectangle, false);
             }
         }
-        boolean white = fill.color().equals(Color.WHITE);
         g.setColor(fill.color());
         g.fill(surface);
-        g.setStroke(new BasicStroke(0.8f));
+        g.setStroke(new BasicStroke(0.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+        boolean white = fill.color().equals(Color.WHITE);
+        g.setColor(white ? Style.INK : Color.WHITE);
         if (fill.hatch() != Style.Hatch.NONE) {
-            g.setColor(white ? Style.INK : new Color(255, 255, 255, 190));
             g.draw(hatch);
         }
-        g.setColor(white ? Style.INK : Color.WHITE);
-        g.draw(surface);
+        if (white) {
+            g.draw(surface);
+        }
     }
 
     /** Slanting lines that end at the sides of the rectangle, in step with those of its neighbours. */
