@@ -33,7 +33,7 @@ record DaysPicture(DaysBars chart) implements Picture {
                         bars.stream().map(DaysBars.Bar::label).toList(),
                         pen.style().heading(),
                         60,
-                        250)
+                        320)
                 + 12;
         double right = ARROW
                 + pen.roomFor(
@@ -78,7 +78,7 @@ record DaysPicture(DaysBars chart) implements Picture {
                 yield end;
             }
         };
-        double wide = pen.width(bar.words(), pen.style().label()) * Pen.ROOM_FOR_OTHER_FACES;
+        double wide = pen.room(bar.words(), pen.style().label());
         g.setColor(Color.WHITE);
         g.fill(new Rectangle2D.Double(tip + 6, middle - 9, wide + 6, 18));
         pen.write(bar.words(), tip + 10, middle + 4.5, pen.style().label(), Style.INK);

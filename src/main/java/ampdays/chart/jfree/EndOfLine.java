@@ -19,7 +19,7 @@ record EndOfLine(String name, String note, int look, double x, double y) {
 
     /** Width to keep free right of a panel for these names. */
     static double room(Pen pen, List<String> names, List<String> notes) {
-        double name = pen.roomFor(names, pen.style().heading(), 40, 250);
+        double name = pen.roomFor(names, pen.style().heading(), 40, 320);
         double note = pen.roomFor(notes, pen.style().small(), 0, 250);
         return REACH + 12 + Math.max(name, note) + 12;
     }

@@ -13,10 +13,14 @@ import java.util.List;
 
 /** Writes words and simple marks on a picture, all through one Graphics2D. */
 final class Pen {
-    /** Another sans-serif face of a reader's machine may be this much wider than ours. */
-    static final double ROOM_FOR_OTHER_FACES = 1.16;
+    /** A sans-serif face of a reader's machine may be this much wider than ours. */
+    private static final double OTHER_FACE = 1.16;
+
+    /** The same for bold, which we only have as a thickened regular face. */
+    private static final double OTHER_BOLD_FACE = 1.36;
 
     private static final double HATCH_PITCH = 5;
+    private static final double HAIR = 0.4;
 
     private final Graphics2D g;
     private final Style style;
@@ -53,17 +57,19 @@ final class Pen {
         g.drawString(text, (float) x, (float) baseline);
     }
 
-    double width(String text, Font font) {
-        return font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+    /** Width to keep free for a text, whatever face it will be shown in. */
+    double room(String text, Font font) {
+        double ours = font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+        return ours * (font.isBold() ? OTHER_BOLD_FACE : OTHER_FACE);
     }
 
     /** The text, or as much of its start as there is room for even in another face. */
     String fit(String text, Font font, double room) {
-        if (width(text, font) * ROOM_FOR_OTHER_FACES <= room) {
+        if (room(text, font) <= room) {
             return text;
         }
         int length = text.length();
-        while (length > 1 && width(text.substring(0, length) + "…", font) * ROOM_FOR_OTHER_FACES > room) {
+        while (length > 1 && room(text.substring(0, length) + "…", font) > room) {
             length--;
         }
         return text.substring(0, length).strip() + "…";
@@ -71,10 +77,8 @@ final class Pen {
 
     /** Room for the longest of the texts, between two bounds. */
     double roomFor(List<String> texts, Font font, double least, double most) {
-        double widest = texts.stream()
-                .mapToDouble(text -> width(text, font) * ROOM_FOR_OTHER_FACES)
-                .max()
-                .orElse(0);
+        double widest =
+                texts.stream().mapToDouble(text -> room(text, font)).max().orElse(0);
         return Math.max(least, Math.min(most, widest));
     }
 
@@ -84,11 +88,14 @@ final class Pen {
         g.draw(new Line2D.Double(x1, y1, x2, y2));
     }
 
-    /** Fills rectangles with a colour and rules them with its hatch, kept apart by a white rim. */
+    /** Fills rectangles with a colour and rules them with its hatch; stacked ones stay a hair apart. */
     void fill(List<Rectangle2D> rectangles, Style.Fill fill) {
         Path2D surface = new Path2D.Double();
         Path2D hatch = new Path2D.Double();
-        for (Rectangle2D rectangle : rectangles) {
+        for (Rectangle2D whole : rectangles) {
+            double hair = whole.getHeight() > 4 * HAIR ? HAIR : 0;
+            Rectangle2D rectangle = new Rectangle2D.Double(
+                    whole.getX(), whole.getY() + hair, whole.getWidth(), whole.getHeight() - 2 * hair);
             surface.append(rectangle, false);
             if (fill.hatch() == Style.Hatch.RISING || fill.hatch() == Style.Hatch.CROSS) {
                 rule(hatch, rectangle, true);
@@ -97,16 +104,17 @@ final class Pen {
                 rule(hatch, rectangle, false);
             }
         }
-        boolean white = fill.color().equals(Color.WHITE);
         g.setColor(fill.color());
         g.fill(surface);
-        g.setStroke(new BasicStroke(0.8f));
+        g.setStroke(new BasicStroke(0.7f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+        boolean white = fill.color().equals(Color.WHITE);
+        g.setColor(white ? Style.INK : Color.WHITE);
         if (fill.hatch() != Style.Hatch.NONE) {
-            g.setColor(white ? Style.INK : new Color(255, 255, 255, 190));
             g.draw(hatch);
         }
-        g.setColor(white ? Style.INK : Color.WHITE);
-        g.draw(surface);
+        if (white) {
+            g.draw(surface);
+        }
     }
 
     /** Slanting lines that end at the sides of the rectangle, in step with those of its neighbours. */

@@ -47,7 +47,7 @@ record SocPicture(SocChart chart) implements Picture {
         pen.write(chart.yLabel(), 16, TOP - 14, pen.style().label(), Style.WORDS);
         pen.write(
                 "shaded: no sun",
-                area.getMaxX() - pen.width("shaded: no sun", pen.style().small()) * Pen.ROOM_FOR_OTHER_FACES,
+                area.getMaxX() - pen.room("shaded: no sun", pen.style().small()),
                 TOP - 14,
                 pen.style().small(),
                 Style.WORDS);
