@@ -1,6 +1,8 @@
 package ampdays.cli;
 
+import java.io.PrintStream;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -43,7 +45,11 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(run(new PrintWriter(System.out, true), new PrintWriter(System.err, true), args));
+        System.exit(run(writer(System.out), writer(System.err), args));
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(stream, true, StandardCharsets.UTF_8);
     }
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
