@@ -1,6 +1,7 @@
 package ampdays.study;
 
 import ampdays.results.RunResult;
+import ampdays.scenario.ScenarioFile;
 import ampdays.study.Comparison.Option;
 import java.util.Comparator;
 import java.util.List;
@@ -16,7 +17,7 @@ public final class Verdict {
         List<RunResult> results =
                 comparison.options().stream().map(Option::result).toList();
         RunResult base = results.get(0);
-        StringBuilder text = new StringBuilder(sentence("As it is, the van " + fate(base) + ", " + nights(base) + "."));
+        StringBuilder text = new StringBuilder(opening(base) + ", the van " + fate(base) + ", " + nights(base) + ".");
         List<RunResult> others = results.subList(1, results.size());
         if (others.isEmpty()) {
             return text.toString();
@@ -51,11 +52,15 @@ public final class Verdict {
         if (!failing.isEmpty()) {
             text.append(" Not enough alone: ")
                     .append(failing.stream()
-                            .map(r -> quoted(r) + " (" + fate(r) + ")")
+                            .map(r -> quoted(r) + " (" + fate(r).replaceFirst("^is ", "") + ")")
                             .collect(Collectors.joining(", ")))
                     .append('.');
         }
         return text.toString();
+    }
+
+    private static String opening(RunResult first) {
+        return first.option().equals(ScenarioFile.BASE_NAME) ? "As it is" : "With " + quoted(first);
     }
 
     /** What becomes of the bank: "runs empty after 3.4 days". */
@@ -75,7 +80,9 @@ public final class Verdict {
     private static String nights(RunResult r) {
         return r.nights() == 0
                 ? "with no whole night in the trip"
-                : "with " + r.comfortableNights() + " comfortable nights of " + r.nights();
+                : "with " + r.comfortableNights()
+                        + (r.comfortableNights() == 1 ? " comfortable night" : " comfortable nights") + " of "
+                        + r.nights();
     }
 
     private static double lasting(RunResult r) {
@@ -84,10 +91,6 @@ public final class Verdict {
 
     private static String quoted(RunResult r) {
         return "\"" + r.option() + "\"";
-    }
-
-    private static String sentence(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** A number with two significant digits, as far as they stand before the point or one after it. */

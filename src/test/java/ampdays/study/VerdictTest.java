@@ -1,0 +1,125 @@
+package ampdays.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.results.Account;
+import ampdays.results.DayProfile;
+import ampdays.results.Energy;
+import ampdays.results.RunResult;
+import ampdays.results.Series;
+import ampdays.results.SocCurve;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The words of the verdict; numbers invented. */
+class VerdictTest {
+    @Test
+    void oneOptionHolds() {
+        assertThat(verdict(
+                        run("as it is", 2.34, false, 1),
+                        run("panels", 4.56, false, 3),
+                        run("alternator", Double.NaN, true, 12)))
+                .isEqualTo(
+                        "As it is, the van is empty after 2.3 days, with 1 comfortable night of 13. Only \"alternator\""
+                                + " holds, with 12 comfortable nights of 13. Not enough alone: \"panels\" (empty after 4.6 days).");
+    }
+
+    @Test
+    void severalHold() {
+        assertThat(verdict(
+                        run("as it is", Double.NaN, true, 9),
+                        run("a", Double.NaN, true, 10),
+                        run("b", Double.NaN, true, 12)))
+                .isEqualTo(
+                        "As it is, the van holds, with 9 comfortable nights of 13. \"a\" and \"b\" hold; \"b\" does it"
+                                + " best, with 12 comfortable nights of 13.");
+    }
+
+    @Test
+    void noneHolds() {
+        assertThat(verdict(run("as it is", 1.2, false, 0), run("a", 3.3, false, 2), run("b", Double.NaN, false, 5)))
+                .isEqualTo(
+                        "As it is, the van is empty after 1.2 days, with 0 comfortable nights of 13. No option holds;"
+                                + " \"b\" comes nearest: it is not empty within 14 days, but falls 1.5 % a day, with 5 comfortable"
+                                + " nights of 13. Not enough alone: \"a\" (empty after 3.3 days).");
+    }
+
+    @Test
+    void theDesignAlone() {
+        assertThat(verdict(run("as it is", 1.2, false, 0)))
+                .isEqualTo("As it is, the van is empty after 1.2 days, with 0 comfortable nights of 13.");
+    }
+
+    @Test
+    void aSingleOptionIsCalledByItsName() {
+        assertThat(verdict(run("less heat", 6.04, false, 6)))
+                .isEqualTo("With \"less heat\", the van is empty after 6.0 days, with 6 comfortable nights of 13.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.1234, 0.12", "1.26, 1.3", "9.96, 10.0", "13.96, 14", "-0.5, -0.50"})
+    void twoSignificantDigits(double value, String text) {
+        assertThat(Verdict.twoDigits(value)).isEqualTo(text);
+    }
+
+    private static String verdict(RunResult... results) {
+        return Verdict.of(new Comparison(
+                "test",
+                "Test",
+                0.2,
+                14,
+                List.of(),
+                Stream.of(results)
+                        .map(r -> new Comparison.Option(r, curve(), day("ordinary day"), day("worst day")))
+                        .toList()));
+    }
+
+    private static SocCurve curve() {
+        return new SocCurve(Series.of(0), Series.of(1), Series.of(1));
+    }
+
+    private static DayProfile day(String name) {
+        Series hours = Series.of(new double[24]);
+        return new DayProfile(name, LocalDate.of(2025, 7, 8), Map.of(), Map.of(), hours, hours, hours, hours);
+    }
+
+    private static RunResult run(String option, double daysToEmpty, boolean holds, int comfortable) {
+        Map<Account, Double> nothing = new EnumMap<>(Account.class);
+        for (Account account : Account.values()) {
+            nothing.put(account, 0.0);
+        }
+        return new RunResult(
+                option,
+                ZoneOffset.UTC,
+                0,
+                60,
+                14 * 1440,
+                0.2,
+                daysToEmpty,
+                holds,
+                -0.015,
+                0.05,
+                0,
+                comfortable,
+                13,
+                new Energy(nothing),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                Map.of(),
+                0,
+                0,
+                Double.NaN,
+                0,
+                0,
+                List.of(),
+                List.of());
+    }
+}
