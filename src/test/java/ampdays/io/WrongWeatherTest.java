@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -107,6 +108,25 @@ class WrongWeatherTest {
                 .hasMessage(
                         "weather.csv: the file is not plain text. Save it as CSV in UTF-8; unpack an archive, export"
                                 + " a spreadsheet.");
+    }
+
+    /** 2001 then 2003: two years that do not follow each other are neither a typical year nor a series. */
+    @Test
+    void yearsWithOneMissingBetweenThemAreRefusedAtTheJump() throws IOException {
+        String right = WrongScenarioTest.resource("right-weather.csv");
+        StringBuilder rows = new StringBuilder(right.substring(0, right.indexOf("2005-")));
+        for (int year = 2001; year <= 2003; year += 2) {
+            for (int day = 1; day <= 365; day++) {
+                for (int hour = 1; hour <= 24; hour++) {
+                    rows.append(LocalDate.ofYearDay(year, day)).append(' ').append(hour);
+                    rows.append(":00,0,0,0,20,10,2,97300\n");
+                }
+            }
+        }
+        assertThat(refused(rows.toString().getBytes(StandardCharsets.UTF_8)))
+                .hasMessage(
+                        "weather.csv:8769: from this row on the file is longer than a year, but its years are missing"
+                                + " or do not follow each other; give rows of consecutive years, or of one year.");
     }
 
     @Test
