@@ -55,9 +55,10 @@ final class Loaded {
             return;
         }
         Path file = path.toAbsolutePath().resolveSibling(variant.weather()).normalize();
-        WeatherSeries series = complete(file, WeatherReader.read(file));
+        WeatherSeries asRead = WeatherReader.read(file);
+        WeatherSeries series = complete(file, asRead);
         series.notes().forEach(note -> remarks.add(series.source() + ": " + note));
-        SunFit.warning(series).ifPresent(remarks::add);
+        SunFit.warning(asRead).ifPresent(remarks::add);
         weather.put(variant.weather(), series);
     }
 

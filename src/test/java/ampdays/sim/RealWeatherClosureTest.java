@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import ampdays.io.InputException;
 import ampdays.weather.WeatherSeries;
 import java.io.IOException;
+import java.util.Arrays;
+import java.util.function.ToDoubleBiFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,15 +48,19 @@ class RealWeatherClosureTest {
         assertThat(epw.info().latitudeDeg()).isEqualTo(tmy3.info().latitudeDeg());
         assertThat(epw.info().longitudeDeg()).isCloseTo(tmy3.info().longitudeDeg(), within(0.005));
         assertThat(epw.info().elevationM()).isEqualTo(tmy3.info().elevationM());
-        for (int row = 0; row < epw.size(); row++) {
-            assertThat(epw.ghiWm2(row)).as("row " + row).isEqualTo(tmy3.ghiWm2(row));
-            assertThat(epw.dniWm2(row)).isEqualTo(tmy3.dniWm2(row));
-            assertThat(epw.dhiWm2(row)).isEqualTo(tmy3.dhiWm2(row));
-            assertThat(epw.airC(row)).isEqualTo(tmy3.airC(row));
-            assertThat(epw.dewPointC(row)).isEqualTo(tmy3.dewPointC(row));
-            assertThat(epw.windMs(row)).isEqualTo(tmy3.windMs(row));
-            assertThat(epw.pressurePa(row)).isEqualTo(tmy3.pressurePa(row));
-        }
+        assertThat(column(epw, WeatherSeries::ghiWm2)).isEqualTo(column(tmy3, WeatherSeries::ghiWm2));
+        assertThat(column(epw, WeatherSeries::dniWm2)).isEqualTo(column(tmy3, WeatherSeries::dniWm2));
+        assertThat(column(epw, WeatherSeries::dhiWm2)).isEqualTo(column(tmy3, WeatherSeries::dhiWm2));
+        assertThat(column(epw, WeatherSeries::airC)).isEqualTo(column(tmy3, WeatherSeries::airC));
+        assertThat(column(epw, WeatherSeries::dewPointC)).isEqualTo(column(tmy3, WeatherSeries::dewPointC));
+        assertThat(column(epw, WeatherSeries::windMs)).isEqualTo(column(tmy3, WeatherSeries::windMs));
+        assertThat(column(epw, WeatherSeries::pressurePa)).isEqualTo(column(tmy3, WeatherSeries::pressurePa));
+    }
+
+    private static double[] column(WeatherSeries series, ToDoubleBiFunction<WeatherSeries, Integer> value) {
+        double[] all = new double[series.size()];
+        Arrays.setAll(all, row -> value.applyAsDouble(series, row));
+        return all;
     }
 
     private static double misfitWm2(WeatherSeries series) {
