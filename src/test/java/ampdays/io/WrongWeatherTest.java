@@ -147,7 +147,7 @@ class WrongWeatherTest {
     void noTextBreaksTheReader(long seed) throws IOException {
         Random random = new Random(seed);
         String alphabet = " \n\t:,;#'\"-.0195aAeE%°\u0000é/";
-        for (int i = 0; i < 150; i++) {
+        for (int i = 0; i < 60; i++) {
             StringBuilder text = new StringBuilder(WrongScenarioTest.resource(RIGHT.get(i % RIGHT.size())));
             for (int edits = 1 + random.nextInt(4); edits > 0; edits--) {
                 int at = random.nextInt(text.length());
