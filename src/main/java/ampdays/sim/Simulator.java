@@ -270,8 +270,8 @@ public final class Simulator {
         m.inverterLossW = served * (pattern.inverterW() - pattern.outletW());
         m.coolingW = served * m.coolingAskedW;
         m.refrigeratorW = served * m.refrigeratorAskedW;
-        m.unservedW = m.coolingMissedW
-                + (1 - served) * (onBusW + pattern.outletW() + m.coolingAskedW + m.refrigeratorAskedW);
+        m.unservedW =
+                m.coolingMissedW + (1 - served) * (onBusW + pattern.outletW() + m.coolingAskedW + m.refrigeratorAskedW);
         totals.served(plan.loads().pattern(m.step), served, m.busV);
     }
 
