@@ -60,7 +60,7 @@ class CommandLineTest {
         assertThat(err.toString())
                 .contains("wrong.yaml:")
                 .contains("battery.capacity")
-                .contains("Write 400 Ah");
+                .contains("Write 500 Ah");
         assertThat(out.toString()).isEmpty();
         assertThat(results).doesNotExist();
     }
