@@ -177,6 +177,14 @@ class CommandLineTest {
     }
 
     @Test
+    void weatherSaysWhatAFileHolds() {
+        assertThat(run("weather", "weather-profiles/low-desert-summer.csv", "--out", folder.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("UTC-07:00", "July", "hottest week", "kWh/m² a day", "°C");
+        assertThat(names(folder)).contains("months.svg", "hottest-week.png");
+    }
+
+    @Test
     void aFolderThatCannotBeWrittenIsSaidPlainly() throws IOException {
         Path blocked = folder.resolve("file");
         Files.writeString(blocked, "not a folder");
