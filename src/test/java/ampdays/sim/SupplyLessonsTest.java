@@ -82,6 +82,27 @@ class SupplyLessonsTest {
     }
 
     /**
+     * What holds a source back is judged at the voltage that results, not at one on the way to it: 5 kW of sun would lift
+     * the bus past a set point of 13.5 V, but its controller passes 10 A only, and then nothing holds back the 20 A of the
+     * second alternator: 13.16 V + 30 A · 1.5 mΩ + 20 A · 2 mΩ = 13.25 V.
+     */
+    @Test
+    void lesson14TheCableIsJudgedAtTheVoltageThatResults() {
+        Battery half = new Battery(
+                new Van().with("battery.start", "50 %").variant().design().bank(), 25, 60);
+        half.open();
+        Minute m = new Minute();
+        m.solarPossibleW = 5000;
+        m.solarCapA = 10;
+        m.secondPossibleA = 20;
+        m.secondSetPointV = 13.5;
+        m.secondCableOhm = 0.002;
+        Bus.solve(m, half);
+        assertThat(m.bankA).isCloseTo(30, within(1e-9));
+        assertThat(m.secondRegulated).isFalse();
+    }
+
+    /**
      * 15. After every start nothing for 30 s, then a straight rise over 15 s: the first minute's mean is (60 - 30 - 7.5)/60
      * = 0.375 of what the second minute gives. Tolerance: the machine warms by some kelvin within a minute, at 0.154 %/K.
      */
