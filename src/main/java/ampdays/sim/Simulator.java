@@ -169,7 +169,7 @@ public final class Simulator {
             coilW = state.cooler.latentW();
         } else {
             if (state.cooler != null) {
-                state.cooler.off();
+                state.cooler.off(clock.stepSeconds());
             }
             state.cabin.floatFree();
             m.coolingMissedW = wanted && airC > setC ? state.cooler.fullInputW(m.outsideC) : 0;
