@@ -66,6 +66,24 @@ class CommandLineTest {
     }
 
     @Test
+    void weatherThatDoesNotCoverTheTripIsRefused() throws IOException {
+        String weather = Path.of("weather-profiles/low-desert-summer.csv")
+                .toAbsolutePath()
+                .toString();
+        Path file = folder.resolve("winter.yaml");
+        String relative = folder.toAbsolutePath().relativize(Path.of(weather)).toString();
+        Files.writeString(
+                file,
+                Files.readString(Path.of(DEMO))
+                        .replace("../weather-profiles/low-desert-summer.csv", relative)
+                        .replace("start: 07-08", "start: 12-20"));
+        assertThat(run("check", file.toString())).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("low-desert-summer.csv covers 05-01 to 09-30")
+                .contains("2025-12-20");
+    }
+
+    @Test
     void anUnknownOptionListsTheKnownOnes() {
         assertThat(run("run", DEMO, "--option", "third alternator")).isEqualTo(2);
         assertThat(err.toString())
