@@ -169,7 +169,7 @@ class BankLessonsTest {
                     if (m.bankA > 0) {
                         chargedC.add(beforeC[0]);
                     }
-                    charging[0] = m.bankA > 0 || charging[0] && beforeC[0] >= 0;
+                    charging[0] = m.bankA > 0 || (charging[0] && beforeC[0] >= 0);
                     beforeC[0] = state.bank.temperatureC();
                 });
         assertThat(firstChargedC).hasSizeGreaterThanOrEqualTo(3).allMatch(c -> c >= 3 && c < 3.5);
