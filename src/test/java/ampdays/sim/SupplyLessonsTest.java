@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The kernel in numbered lessons, continued from {@link BankLessonsTest}. This part: what comes in. Source where none is
@@ -116,6 +117,16 @@ class SupplyLessonsTest {
         assertThat(availableA.get(20) / availableA.get(21)).isCloseTo(0.375, within(0.01));
         assertThat(availableA.get(10)).isZero();
         assertThat(run.limitHours().get(Limit.START_RAMP)).isCloseTo(2 / 60.0, within(1e-12));
+    }
+
+    /** The ramp is over when it is over: one minute of a day at idle, also where its seconds are no round number. */
+    @ParameterizedTest
+    @ValueSource(strings = {"15 s", "15.3 s", "7.77 s"})
+    void lesson15TheRampEnds(String ramp) {
+        RunResult run = secondAlternator("00:00 idle, away")
+                .with("second-alternator.ramp", ramp)
+                .run(Van.dark(25));
+        assertThat(run.limitHours().get(Limit.START_RAMP)).isCloseTo(1 / 60.0, within(1e-12));
     }
 
     /**

@@ -93,7 +93,7 @@ class TripLessonsTest {
     }
 
     /** Weather that says its hour of UTC: 16 °C in the middle of the hour from 16:00. */
-    private static final WeatherSeries HOUR_AS_TEMPERATURE = Van.weather(hour -> hour, hour -> 0);
+    private static final WeatherSeries HOUR_AS_TEMPERATURE = Van.darkYear(hour -> hour, 0);
 
     /**
      * 26. New York's clocks go forward on 9 March and back on 2 November 2025 (US law; zone data of the Java runtime): 23
@@ -135,7 +135,7 @@ class TripLessonsTest {
     void lesson27HalfHourZone() {
         Van van = new Van().with("place.zone", "Asia/Kolkata").with("place.longitude", "82.5°");
         assertThat(noonAirC(van.plan(HOUR_AS_TEMPERATURE), 1)).isCloseTo(6.5, within(0.01));
-        WeatherSeries byLocalTime = Van.weather(hour -> hour, hour -> 0, 5, 5.5);
+        WeatherSeries byLocalTime = Van.darkYear(hour -> hour, 5.5);
         assertThat(noonAirC(van.plan(byLocalTime), 1)).isCloseTo(12, within(0.01));
     }
 

@@ -95,13 +95,22 @@ final class Van {
 
     /** The same in a given wind, m/s. */
     static WeatherSeries weather(IntToDoubleFunction airC, IntToDoubleFunction ghiWm2, double windMs) {
-        return weather(airC, ghiWm2, windMs, 0);
+        return weather(airC, ghiWm2, windMs, LocalDate.of(2025, 3, 19), 33, 0);
     }
 
-    /** The same by the hours of a standard time so many hours ahead of UTC. */
-    static WeatherSeries weather(
-            IntToDoubleFunction airC, IntToDoubleFunction ghiWm2, double windMs, double utcOffsetHours) {
-        int rows = 8760;
+    /** Every day of every year, by the hours of a standard time so many hours ahead of UTC, without sun. */
+    static WeatherSeries darkYear(IntToDoubleFunction airC, double utcOffsetHours) {
+        return weather(airC, hour -> 0, 5, LocalDate.of(WeatherSeries.NOMINAL_YEAR, 1, 1), 365, utcOffsetHours);
+    }
+
+    private static WeatherSeries weather(
+            IntToDoubleFunction airC,
+            IntToDoubleFunction ghiWm2,
+            double windMs,
+            LocalDate first,
+            int days,
+            double utcOffsetHours) {
+        int rows = 24 * days;
         double[] air = new double[rows];
         double[] ghi = new double[rows];
         double[] dhi = new double[rows];
@@ -116,10 +125,9 @@ final class Van {
         Arrays.fill(dew, 8);
         Arrays.fill(wind, windMs);
         Arrays.fill(pressure, 101_325);
-        long start = LocalDate.of(WeatherSeries.NOMINAL_YEAR, 1, 1).toEpochDay() * 86_400
-                - Math.round(utcOffsetHours * 3600);
-        SeriesInfo info =
-                new SeriesInfo("steady", 0, 15 * utcOffsetHours, 0, utcOffsetHours, start, 3600, true, 0.5, List.of());
+        long start = first.toEpochDay() * 86_400 - Math.round(utcOffsetHours * 3600);
+        SeriesInfo info = new SeriesInfo(
+                "steady", 0, 15 * utcOffsetHours, 0, utcOffsetHours, start, 3600, days == 365, 0.5, List.of());
         return SkyCompletion.complete(WeatherSeries.of(info, ghi, dni, dhi, air, dew, wind, pressure));
     }
 }
