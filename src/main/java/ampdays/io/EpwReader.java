@@ -135,7 +135,7 @@ final class EpwReader {
             if (date[HOUR] < 1 || date[HOUR] > 24) {
                 throw new DateTimeException("no such hour");
             }
-            LocalDateTime hour = WeatherRows.time(date[0], date[1], date[2], 60 * (date[HOUR] - 1));
+            LocalDateTime hour = WeatherRows.time(date[0], date[1], date[2], 3600 * (date[HOUR] - 1));
             rowInHour = hour.equals(hourBefore) ? rowInHour + 1 : 1;
             hourBefore = hour;
             return hour.plusMinutes(60L * rowInHour / rowsPerHour);

@@ -118,7 +118,7 @@ final class Tmy3Reader {
                     Integer.parseInt(date.group(3)),
                     Integer.parseInt(date.group(1)),
                     Integer.parseInt(date.group(2)),
-                    60 * Integer.parseInt(time.group(1)) + Integer.parseInt(time.group(2)));
+                    3600 * Integer.parseInt(time.group(1)) + 60 * Integer.parseInt(time.group(2)));
         } catch (DateTimeException e) {
             text.add(
                     line,

@@ -18,9 +18,6 @@ final class WeatherAssembly {
     private static final int YEAR_SECONDS = 365 * 86_400;
     private static final int LONGEST_GAP_SECONDS = 6 * 3600;
     private static final double ASSUMED_WIND_MS = 2;
-    private static final DateTimeFormatter MONTH_TO_MINUTE = DateTimeFormatter.ofPattern("MM-dd HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter YEAR_TO_MINUTE =
-            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     private final WeatherText text;
     private final WeatherRows rows;
@@ -157,7 +154,9 @@ final class WeatherAssembly {
     private InputException outOfOrder(int before, int row) {
         WeatherRows.Stamp last = rows.stamp(before);
         WeatherRows.Stamp here = rows.stamp(row);
-        DateTimeFormatter form = here.withYear() ? YEAR_TO_MINUTE : MONTH_TO_MINUTE;
+        DateTimeFormatter form = DateTimeFormatter.ofPattern(
+                (here.withYear() ? "yyyy-" : "") + "MM-dd HH:mm" + (place.stepSeconds() % 60 == 0 ? "" : ":ss"),
+                Locale.ROOT);
         return text.problem(
                 here.line(),
                 0,

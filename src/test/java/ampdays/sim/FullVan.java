@@ -7,9 +7,7 @@ final class FullVan {
     static Van with(String cooling) {
         return new Van()
                 .with("trip.days", "6")
-                .with(
-                        "trip.timetable.all days",
-                        """
+                .with("trip.timetable.all days", """
                         06:30 drive town, aboard
                         07:10 park sun, away
                         12:00 idle, aboard
