@@ -15,7 +15,8 @@ class PvModuleTest {
                     row.number("effective_irradiance_Wm2"),
                     row.number("temp_cell_C"),
                     row.number("pdc0_W"),
-                    row.number("gamma_pdc_perK"));
+                    row.number("gamma_pdc_perK"),
+                    0);
             assertThat(dcW).as(row.toString()).isCloseTo(row.number("pdc_W"), within(1e-6));
         }
     }
@@ -23,6 +24,6 @@ class PvModuleTest {
     /** Source: expected value of the reference library's own test: 88.65 W. */
     @Test
     void publishedValue() {
-        assertThat(PvModule.dcW(900, 30, 100, -0.003)).isCloseTo(88.65, within(1e-9));
+        assertThat(PvModule.dcW(900, 30, 100, -0.003, 0)).isCloseTo(88.65, within(1e-9));
     }
 }
