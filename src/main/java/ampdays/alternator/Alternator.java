@@ -88,27 +88,30 @@ public final class Alternator {
     private void open(Speed now) {
         speed = now;
         double least = AlternatorPhysics.curveA(now.rotorRpm, maxA, spec.cutInRpm(), spec.curveRpm(), windingC);
-        limit = AlternatorLimit.ROTOR_SPEED;
+        AlternatorLimit why = AlternatorLimit.ROTOR_SPEED;
         double beltA = AlternatorPhysics.beltCurrentA(
                 now.beltW, spec.setPointV(), copperOhm, windingC, spec.ratedA(), now.turningLossW);
         if (beltA < least) {
             least = beltA;
-            limit = AlternatorLimit.BELT;
+            why = AlternatorLimit.BELT;
         }
         if (spec.capA() < least) {
             least = spec.capA();
-            limit = AlternatorLimit.REGULATOR_CAP;
+            why = AlternatorLimit.REGULATOR_CAP;
         }
         double cool = AlternatorPhysics.cutBackShare(caseC, spec.cutBackFromC(), spec.cutBackToC());
         double heatA = cool * (spec.capA() < maxA ? spec.capA() : maxA);
         if (cool < 1 && heatA < least) {
             least = heatA;
-            limit = AlternatorLimit.HEAT;
+            why = AlternatorLimit.HEAT;
         }
         double ramp = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
         if (ramp < 1) {
             least *= ramp;
-            limit = AlternatorLimit.START_RAMP;
+            why = AlternatorLimit.START_RAMP;
+        }
+        if (limit != why) {
+            limit = why;
         }
         availableA = least;
         runningS += stepS;

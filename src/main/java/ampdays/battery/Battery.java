@@ -18,6 +18,8 @@ public final class Battery {
     /** Current that fills the empty bank in one step, A. */
     private final double fullA;
 
+    private final double driftOhmPerV;
+    private final double perEfficiency;
     private final double standbyA;
     private final double standbyShare;
     private final OneNodeStep heat;
@@ -44,6 +46,8 @@ public final class Battery {
         this.stepS = stepS;
         this.fullA = spec.capacityAh() * 3600 / stepS;
         this.standbyA = spec.electronicsA() + spec.capacityAh() * spec.selfDischargePerMonth() / HOURS_A_MONTH;
+        this.driftOhmPerV = spec.seriesCells() * 0.5 / fullA;
+        this.perEfficiency = 1 / spec.coulombicEfficiency();
         this.standbyShare = standbyA / fullA;
         this.heat = new OneNodeStep(spec.heatJK(), spec.heatWK(), stepS);
         this.soc = spec.startShare();
@@ -54,15 +58,16 @@ public final class Battery {
     /** Works out what the bank can give and take in the step that begins. */
     public void open() {
         emfV = spec.seriesCells() * OpenCircuit.cellV(soc, temperatureC);
-        double slopeV = spec.seriesCells() * OpenCircuit.slopeV(soc, temperatureC);
         ohmicOhm = spec.resistanceOhm() * BankPhysics.resistanceFactor(temperatureC);
-        driftOhm = slopeV * 0.5 / fullA;
+        driftOhm = OpenCircuit.slopeV(soc, temperatureC) * driftOhmPerV;
         tooCold = tooCold ? temperatureC < CHARGE_AGAIN_C : temperatureC < 0;
         openCharging();
         double leftA = soc * fullA - standbyA;
         dischargeMaxA = leftA < spec.dischargeLimitA() ? leftA : spec.dischargeLimitA();
-        double peakA = emfV / (2 * (ohmicOhm + driftOhm));
-        dischargeMaxA = dischargeMaxA < peakA ? dischargeMaxA : peakA;
+        double halfOhm = 2 * (ohmicOhm + driftOhm);
+        if (dischargeMaxA * halfOhm > emfV) {
+            dischargeMaxA = emfV / halfOhm;
+        }
         dischargeMaxA = dischargeMaxA > 0 ? dischargeMaxA : 0;
     }
 
@@ -70,18 +75,23 @@ public final class Battery {
         double share = tooCold ? 0 : BankPhysics.chargeShare(temperatureC);
         double rateA = spec.chargeC() * spec.capacityAh() * share;
         rateA = rateA < spec.chargeLimitA() ? rateA : spec.chargeLimitA();
-        chargeLimit = share > 0 ? ChargeLimit.RATE : tooCold ? ChargeLimit.TOO_COLD : ChargeLimit.TOO_HOT;
-        double taperA = BankPhysics.taperA(soc, rateA, spec.tailC() * spec.capacityAh(), spec.taperFromShare());
-        double absorptionA = (spec.absorptionV() - emfV) / (ohmicOhm + driftOhm);
-        double nearA = absorptionA < taperA ? absorptionA : taperA;
-        nearA = nearA > 0 ? nearA : 0;
-        if (nearA < rateA) {
-            chargeLimit = ChargeLimit.NEAR_FULL;
+        ChargeLimit limit = share > 0 ? ChargeLimit.RATE : tooCold ? ChargeLimit.TOO_COLD : ChargeLimit.TOO_HOT;
+        double nearA = BankPhysics.taperA(soc, rateA, spec.tailC() * spec.capacityAh(), spec.taperFromShare());
+        double aboveV = spec.absorptionV() - emfV;
+        double busOhm = ohmicOhm + driftOhm;
+        if (nearA * busOhm > aboveV) {
+            nearA = aboveV > 0 ? aboveV / busOhm : 0;
         }
-        double roomA = ((1 - soc) * fullA + standbyA) / spec.coulombicEfficiency();
+        if (nearA < rateA) {
+            limit = ChargeLimit.NEAR_FULL;
+        }
+        double roomA = ((1 - soc) * fullA + standbyA) * perEfficiency;
         if (roomA < nearA) {
-            chargeLimit = ChargeLimit.FULL;
+            limit = ChargeLimit.FULL;
             nearA = roomA;
+        }
+        if (chargeLimit != limit) {
+            chargeLimit = limit;
         }
         chargeMaxA = nearA;
     }

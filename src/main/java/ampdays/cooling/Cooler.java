@@ -12,6 +12,7 @@ public final class Cooler {
     private static final double RATED_WET_BULB_C = 19.44;
 
     private final CoolerSpec spec;
+    private final double perCop;
     private final OnOffCooling onOff;
     private boolean lowVoltage;
 
@@ -23,6 +24,7 @@ public final class Cooler {
 
     public Cooler(CoolerSpec spec) {
         this.spec = spec;
+        this.perCop = 1 / spec.ratedCop();
         this.onOff = new OnOffCooling(spec.leastRunS(), spec.leastRestS(), spec.coldStartS());
     }
 
@@ -83,7 +85,7 @@ public final class Cooler {
         double x = CoolerPhysics.heldWetBulbC(wetBulbC);
         double y = CoolerPhysics.heldOutdoorC(outdoorC);
         double capacityW = spec.ratedCapacityW() * spec.curves().capacityFactor(x, y);
-        double fullInputW = capacityW * spec.curves().inputFactor(x, y) / spec.ratedCop();
+        double fullInputW = capacityW * spec.curves().inputFactor(x, y) * perCop;
         double sensibleShare = CoolerPhysics.sensibleShare(from1C, wetBulbC);
         double mostShare = busV < spec.stepDownV() ? spec.stepDownShare() : 1;
         double load;
@@ -123,8 +125,7 @@ public final class Cooler {
         double rest1C = nodes.rest1C(q1W, q2W);
         double rest2C = nodes.rest2C(q1W, q2W);
         double free1C = rest1C + nodes.after1K(from1C - rest1C, from2C - rest2C);
-        double neededW = (free1C - setC) / nodes.first1KPerW();
-        double load = neededW / mostSensibleW;
+        double load = (free1C - setC) / (nodes.first1KPerW() * mostSensibleW);
         load = load < 0 ? 0 : load > mostShare ? mostShare : load;
         double cooledW = q1W - load * mostSensibleW;
         rest1C = nodes.rest1C(cooledW, q2W);

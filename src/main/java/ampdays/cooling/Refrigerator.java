@@ -19,6 +19,7 @@ public final class Refrigerator {
     private final double tauS;
     private final double stepS;
     private final double wholeStep;
+    private final double usedK;
     private double insideC;
     private boolean on;
     private double askedW;
@@ -28,6 +29,7 @@ public final class Refrigerator {
         this.stepS = stepS;
         this.tauS = spec.heatCapacityJK() / spec.uaWK();
         this.wholeStep = Math.exp(-stepS / tauS);
+        this.usedK = spec.dailyUseWh() / USED_HOURS / spec.uaWK();
         this.insideC = spec.insideC();
     }
 
@@ -50,12 +52,10 @@ public final class Refrigerator {
      * @param powered whether it has power
      */
     public void step(double cabinC, boolean usersUp, boolean powered) {
-        double useW = usersUp ? spec.dailyUseWh() / USED_HOURS : 0;
-        double warmRestC = cabinC + useW / spec.uaWK();
+        double warmRestC = usersUp ? cabinC + usedK : cabinC;
         double runS;
         if (powered) {
-            double condenserC = cabinC + spec.condenserRiseK();
-            runS = cycle(warmRestC, cop(insideC, condenserC, spec.approachK(), spec.carnotShare()));
+            runS = cycle(warmRestC, cabinC + spec.condenserRiseK());
         } else {
             on = false;
             insideC = warmRestC + (insideC - warmRestC) * wholeStep;
@@ -64,32 +64,36 @@ public final class Refrigerator {
         askedW = spec.compressorW() * runS / stepS + spec.standingW();
     }
 
-    private double cycle(double warmRestC, double cop) {
-        double coldRestC = warmRestC - spec.compressorW() * cop / spec.uaWK();
+    /** Seconds of the step in which the compressor runs; moves the inside temperature to the end of the step. */
+    private double cycle(double warmRestC, double condenserAirC) {
         double lowC = spec.insideC() - spec.bandK() / 2;
         double highC = spec.insideC() + spec.bandK() / 2;
-        double leftS = stepS;
         double runS = 0;
-        boolean whole = true;
-        while (leftS > 0) {
+        double leftS = stepS;
+        double remains = wholeStep;
+        while (true) {
             if (on ? insideC <= lowC : insideC >= highC) {
                 on = !on;
             }
-            double restC = on ? coldRestC : warmRestC;
+            double restC = on ? warmRestC - coldK(condenserAirC) : warmRestC;
             double targetC = on ? lowC : highC;
-            double endC = restC + (insideC - restC) * (whole ? wholeStep : Math.exp(-leftS / tauS));
+            double endC = restC + (insideC - restC) * remains;
             boolean crosses = on ? endC < targetC : endC > targetC;
-            double timeS = leftS;
-            if (crosses) {
-                timeS = tauS * Math.log((insideC - restC) / (targetC - restC));
-                endC = targetC;
-                whole = false;
+            if (!crosses) {
+                insideC = endC;
+                return runS + (on ? leftS : 0);
             }
-            insideC = endC;
+            double timeS = tauS * Math.log((insideC - restC) / (targetC - restC));
+            insideC = targetC;
             runS += on ? timeS : 0;
             leftS -= timeS;
+            remains = Math.exp(-leftS / tauS);
         }
-        return runS;
+    }
+
+    /** How far a compressor that never stops would pull the inside below its rest without it, K. */
+    private double coldK(double condenserAirC) {
+        return spec.compressorW() * cop(insideC, condenserAirC, spec.approachK(), spec.carnotShare()) / spec.uaWK();
     }
 
     public double insideC() {

@@ -30,6 +30,7 @@ public final class TwoNodeStep {
     private final double p12;
     private final double p21;
     private final double p22;
+    private final double first1KPerW;
 
     /**
      * @param heat1JK heat capacity of the first node, J/K, above 0
@@ -63,6 +64,7 @@ public final class TwoNodeStep {
         p12 = (slow - fast) / span * a12;
         p21 = (slow - fast) / span * a21;
         p22 = (slow * (a22 - fastRate) - fast * (a22 - slowRate)) / span;
+        first1KPerW = s11 - (p11 * s11 + p12 * s12);
     }
 
     public double stepS() {
@@ -91,7 +93,7 @@ public final class TwoNodeStep {
 
     /** How much warmer the first node is at the end of a whole step for each watt more into it, K/W. */
     public double first1KPerW() {
-        return s11 - (p11 * s11 + p12 * s12);
+        return first1KPerW;
     }
 
     /** First node's distance from rest after {@code timeS}, K. */

@@ -4,7 +4,6 @@ import ampdays.weather.WeatherSeries;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,20 +20,17 @@ final class PlainWeatherReader {
     private static final int LEAP_YEAR = 2024;
 
     private static final Pattern LEAP_DAY = Pattern.compile("0?2-29[ T]");
-    private static final Pattern HEADING = Pattern.compile("#\\s*([A-Za-z-]+)\\s*:\\s*(.*)");
-    private static final Pattern TIME = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):(\\d{2})");
-    private static final Pattern OFFSET = Pattern.compile("([+-]?)(\\d{1,2})(?:\\.(\\d+)|:(\\d{2}))?");
+    private static final Pattern TIME = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):([0-5]\\d)");
     private static final Pattern INTERVAL = Pattern.compile("(\\d{1,5}) *(s|min|h)");
     private static final Map<String, Double> STAMPS = Map.of("start", 0.0, "middle", 0.5, "end", 1.0);
 
-    private record Heading(int line, int column, String value) {}
-
     private final WeatherText text;
-    private final Map<String, Heading> headings = new HashMap<>();
+    private final PlainHeading heading;
     private int yearOfNone = WeatherSeries.NOMINAL_YEAR;
 
     private PlainWeatherReader(WeatherText text) {
         this.text = text;
+        this.heading = PlainHeading.of(text);
     }
 
     private static Map<String, WeatherColumn> names() {
@@ -62,17 +58,12 @@ final class PlainWeatherReader {
     }
 
     private WeatherSeries read() throws InputException {
-        int line = 1;
-        while (line <= text.size()
-                && (text.line(line).startsWith("#") || text.line(line).isBlank())) {
-            readHeading(line);
-            line++;
-        }
+        int line = heading.lines() + 1;
         WeatherAssembly.Place place = new WeatherAssembly.Place(
-                number("latitude", -90, 90, "degrees, north positive"),
-                number("longitude", -180, 180, "degrees, east positive"),
-                number("elevation", -500, 9000, "metres"),
-                offsetHours(),
+                heading.latitudeDeg(),
+                heading.longitudeDeg(),
+                heading.elevationM(),
+                heading.utcOffsetHours(),
                 intervalSeconds(),
                 stampShare());
         List<WeatherColumn> columns = columns(line);
@@ -92,80 +83,12 @@ final class PlainWeatherReader {
         return WeatherAssembly.series(text, rows, place);
     }
 
-    private void readHeading(int line) {
-        Matcher heading = HEADING.matcher(text.line(line));
-        if (heading.matches()) {
-            String key = heading.group(1).toLowerCase(Locale.ROOT);
-            String value = heading.group(2).strip();
-            if (headings.put(key, new Heading(line, heading.start(2) + 1, value)) != null && isKey(key)) {
-                text.add(line, 1, "the heading says \"" + key + "\" twice.");
-            }
-        }
-    }
-
-    private static boolean isKey(String key) {
-        return List.of("latitude", "longitude", "elevation", "utc-offset", "interval", "stamp")
-                .contains(key);
-    }
-
-    private double number(String key, double least, double most, String meaning) {
-        Heading heading = heading(key, meaning);
-        if (heading == null) {
-            return Double.NaN;
-        }
-        try {
-            double value = Double.parseDouble(heading.value.replaceFirst("\\s*(m|°)$", ""));
-            if (value >= least && value <= most) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // told below, with its place
-        }
-        text.add(
-                heading.line,
-                heading.column,
-                key + " is \"" + heading.value + "\"; expected is a number of " + meaning + ", "
-                        + WeatherRows.plain(least) + " to " + WeatherRows.plain(most) + ".");
-        return Double.NaN;
-    }
-
-    private Heading heading(String key, String meaning) {
-        Heading heading = headings.get(key);
-        if (heading == null) {
-            text.add(0, 0, "the heading lacks a line \"# " + key + ": …\" (" + meaning + ").");
-        }
-        return heading;
-    }
-
-    private double offsetHours() {
-        Heading heading = heading("utc-offset", "hours of local standard time from UTC, such as -7 or +5:30");
-        if (heading == null) {
-            return Double.NaN;
-        }
-        Matcher offset = OFFSET.matcher(heading.value);
-        if (offset.matches()) {
-            double hours = Integer.parseInt(offset.group(2));
-            hours += offset.group(3) != null ? Double.parseDouble("0." + offset.group(3)) : 0;
-            hours += offset.group(4) != null ? Integer.parseInt(offset.group(4)) / 60.0 : 0;
-            hours = offset.group(1).equals("-") ? -hours : hours;
-            if (hours >= -12 && hours <= 14) {
-                return hours;
-            }
-        }
-        text.add(
-                heading.line,
-                heading.column,
-                "utc-offset is \"" + heading.value
-                        + "\"; expected are hours from -12 to +14, such as -7, 5.5 or +5:30.");
-        return Double.NaN;
-    }
-
     private int intervalSeconds() {
-        Heading heading = heading("interval", "such as 60 min");
-        if (heading == null) {
+        PlainHeading.Entry entry = heading.entry("interval", "such as 60 min");
+        if (entry == null) {
             return 0;
         }
-        Matcher interval = INTERVAL.matcher(heading.value);
+        Matcher interval = INTERVAL.matcher(entry.value());
         if (interval.matches()) {
             int unit = Map.of("s", 1, "min", 60, "h", 3600).get(interval.group(2));
             long seconds = Long.parseLong(interval.group(1)) * unit;
@@ -174,24 +97,24 @@ final class PlainWeatherReader {
             }
         }
         text.add(
-                heading.line,
-                heading.column,
-                "interval is \"" + heading.value
+                entry.line(),
+                entry.column(),
+                "interval is \"" + entry.value()
                         + "\"; expected is 10 s to 3 h, a whole part of a day, such as 60 min.");
         return 0;
     }
 
     private double stampShare() {
-        Heading heading = heading("stamp", "start, middle or end of the interval");
-        if (heading == null) {
+        PlainHeading.Entry entry = heading.entry("stamp", "start, middle or end of the interval");
+        if (entry == null) {
             return 0;
         }
-        Double share = STAMPS.get(heading.value.toLowerCase(Locale.ROOT));
+        Double share = STAMPS.get(entry.value().toLowerCase(Locale.ROOT));
         if (share == null) {
             text.add(
-                    heading.line,
-                    heading.column,
-                    "stamp is \"" + heading.value + "\"; expected is start, middle or end.");
+                    entry.line(),
+                    entry.column(),
+                    "stamp is \"" + entry.value() + "\"; expected is start, middle or end.");
             return 0;
         }
         return share;
@@ -238,7 +161,10 @@ final class PlainWeatherReader {
             text.add(
                     line,
                     0,
-                    "the row has " + cells.size() + " cells; the names above are " + (columns.size() + 1) + ".");
+                    "cells in this row: " + cells.size() + "; names above: " + (columns.size() + 1) + "."
+                            + (cells.size() > columns.size() + 1
+                                    ? " A comma separates cells and may not stand in a number."
+                                    : ""));
             return;
         }
         Matcher time = TIME.matcher(cells.get(0));

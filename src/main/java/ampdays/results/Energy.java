@@ -19,13 +19,6 @@ public record Energy(Map<Account, Double> whByAccount) {
         return whByAccount.get(account);
     }
 
-    /** Sums of both, account by account. */
-    public Energy plus(Energy other) {
-        Map<Account, Double> sums = new EnumMap<>(Account.class);
-        whByAccount.forEach((account, wh) -> sums.put(account, wh + other.wh(account)));
-        return new Energy(sums);
-    }
-
     public double sourcesWh() {
         return sum(Kind.SOURCE);
     }

@@ -7,35 +7,34 @@ import java.util.EnumMap;
 import java.util.Map;
 
 /**
- * The account of all energy of one day, in joules. It must close every step; one that does not is an error of the program.
+ * The account of all energy of one day: each sum is of the steps' mean powers. It must close every step; one that does not is an error of the program.
  */
 final class Ledger {
-    private static final double J_PER_WH = 3600;
     private static final double CLOSES_TO = 1e-9;
 
-    private final double stepS;
-    private double solarJ;
-    private double shoreJ;
-    private double factoryJ;
-    private double secondJ;
-    private double loadsJ;
-    private double coolingJ;
-    private double refrigeratorJ;
-    private double solarControllerJ;
-    private double shoreChargerJ;
-    private double factoryChargerJ;
-    private double alternatorCableJ;
-    private double inverterJ;
-    private double bankResistanceJ;
-    private double bankChargeJ;
-    private double bankStandbyJ;
-    private double storedJ;
-    private double unservedJ;
-    private double curtailedJ;
-    private double throughputJ;
+    private final double stepH;
+    private double solarW;
+    private double shoreW;
+    private double factoryW;
+    private double secondW;
+    private double loadsW;
+    private double coolingW;
+    private double refrigeratorW;
+    private double solarControllerW;
+    private double shoreChargerW;
+    private double factoryChargerW;
+    private double alternatorCableW;
+    private double inverterW;
+    private double bankResistanceW;
+    private double bankChargeW;
+    private double bankStandbyW;
+    private double storedW;
+    private double unservedW;
+    private double curtailedW;
+    private double throughputW;
 
     Ledger(double stepS) {
-        this.stepS = stepS;
+        this.stepH = stepS / 3600;
     }
 
     void enter(Minute m, Battery bank) {
@@ -49,54 +48,77 @@ final class Ledger {
         m.lossesW = solarLossW + shoreLossW + factoryLossW + secondCableW + m.inverterLossW + bank.heatW();
         double residualW =
                 inW - usedW - solarLossW - shoreLossW - factoryLossW - secondCableW - m.inverterLossW - bankW;
-        double throughputW = inW + usedW + (bankW > 0 ? bankW : -bankW);
-        if (!((residualW > 0 ? residualW : -residualW) <= CLOSES_TO * (throughputW + 1))) {
-            throw new IllegalStateException("the energy ledger does not close at step " + m.step + ": " + residualW
-                    + " W of " + throughputW + " W");
+        double movedW = inW + usedW + (bankW > 0 ? bankW : -bankW);
+        if (!((residualW > 0 ? residualW : -residualW) <= CLOSES_TO * (movedW + 1))) {
+            throw new IllegalStateException(
+                    "the energy ledger does not close at step " + m.step + ": " + residualW + " W of " + movedW + " W");
         }
-        solarJ += m.solarSourceW * stepS;
-        shoreJ += m.shoreSourceW * stepS;
-        factoryJ += m.factorySourceW * stepS;
-        secondJ += m.secondSourceW * stepS;
-        loadsJ += m.loadsW * stepS;
-        coolingJ += m.coolingW * stepS;
-        refrigeratorJ += m.refrigeratorW * stepS;
-        solarControllerJ += solarLossW * stepS;
-        shoreChargerJ += shoreLossW * stepS;
-        factoryChargerJ += factoryLossW * stepS;
-        alternatorCableJ += secondCableW * stepS;
-        inverterJ += m.inverterLossW * stepS;
-        bankResistanceJ += bank.resistanceW() * stepS;
-        bankChargeJ += bank.chargeLossW() * stepS;
-        bankStandbyJ += bank.standbyW() * stepS;
-        storedJ += bank.storedW() * stepS;
-        unservedJ += m.unservedW * stepS;
-        curtailedJ += m.curtailedW * stepS;
-        throughputJ += throughputW * stepS;
+        solarW += m.solarSourceW;
+        shoreW += m.shoreSourceW;
+        factoryW += m.factorySourceW;
+        secondW += m.secondSourceW;
+        loadsW += m.loadsW;
+        coolingW += m.coolingW;
+        refrigeratorW += m.refrigeratorW;
+        solarControllerW += solarLossW;
+        shoreChargerW += shoreLossW;
+        factoryChargerW += factoryLossW;
+        alternatorCableW += secondCableW;
+        inverterW += m.inverterLossW;
+        bankResistanceW += bank.resistanceW();
+        bankChargeW += bank.chargeLossW();
+        bankStandbyW += bank.standbyW();
+        storedW += bank.storedW();
+        unservedW += m.unservedW;
+        curtailedW += m.curtailedW;
+        throughputW += movedW;
+    }
+
+    /** Adds the sums of another. */
+    void add(Ledger other) {
+        solarW += other.solarW;
+        shoreW += other.shoreW;
+        factoryW += other.factoryW;
+        secondW += other.secondW;
+        loadsW += other.loadsW;
+        coolingW += other.coolingW;
+        refrigeratorW += other.refrigeratorW;
+        solarControllerW += other.solarControllerW;
+        shoreChargerW += other.shoreChargerW;
+        factoryChargerW += other.factoryChargerW;
+        alternatorCableW += other.alternatorCableW;
+        inverterW += other.inverterW;
+        bankResistanceW += other.bankResistanceW;
+        bankChargeW += other.bankChargeW;
+        bankStandbyW += other.bankStandbyW;
+        storedW += other.storedW;
+        unservedW += other.unservedW;
+        curtailedW += other.curtailedW;
+        throughputW += other.throughputW;
     }
 
     /** The sums so far. */
     Energy energy() {
         Map<Account, Double> sums = new EnumMap<>(Account.class);
-        sums.put(Account.SOLAR, solarJ / J_PER_WH);
-        sums.put(Account.SHORE, shoreJ / J_PER_WH);
-        sums.put(Account.FACTORY_ALTERNATOR, factoryJ / J_PER_WH);
-        sums.put(Account.SECOND_ALTERNATOR, secondJ / J_PER_WH);
-        sums.put(Account.LOADS, loadsJ / J_PER_WH);
-        sums.put(Account.COOLING, coolingJ / J_PER_WH);
-        sums.put(Account.REFRIGERATOR, refrigeratorJ / J_PER_WH);
-        sums.put(Account.SOLAR_CONTROLLER, solarControllerJ / J_PER_WH);
-        sums.put(Account.SHORE_CHARGER, shoreChargerJ / J_PER_WH);
-        sums.put(Account.FACTORY_CHARGER, factoryChargerJ / J_PER_WH);
-        sums.put(Account.ALTERNATOR_CABLE, alternatorCableJ / J_PER_WH);
-        sums.put(Account.INVERTER, inverterJ / J_PER_WH);
-        sums.put(Account.BANK_RESISTANCE, bankResistanceJ / J_PER_WH);
-        sums.put(Account.BANK_CHARGE, bankChargeJ / J_PER_WH);
-        sums.put(Account.BANK_STANDBY, bankStandbyJ / J_PER_WH);
-        sums.put(Account.STORED, storedJ / J_PER_WH);
-        sums.put(Account.UNSERVED, unservedJ / J_PER_WH);
-        sums.put(Account.CURTAILED, curtailedJ / J_PER_WH);
-        sums.put(Account.THROUGHPUT, throughputJ / J_PER_WH);
+        sums.put(Account.SOLAR, solarW * stepH);
+        sums.put(Account.SHORE, shoreW * stepH);
+        sums.put(Account.FACTORY_ALTERNATOR, factoryW * stepH);
+        sums.put(Account.SECOND_ALTERNATOR, secondW * stepH);
+        sums.put(Account.LOADS, loadsW * stepH);
+        sums.put(Account.COOLING, coolingW * stepH);
+        sums.put(Account.REFRIGERATOR, refrigeratorW * stepH);
+        sums.put(Account.SOLAR_CONTROLLER, solarControllerW * stepH);
+        sums.put(Account.SHORE_CHARGER, shoreChargerW * stepH);
+        sums.put(Account.FACTORY_CHARGER, factoryChargerW * stepH);
+        sums.put(Account.ALTERNATOR_CABLE, alternatorCableW * stepH);
+        sums.put(Account.INVERTER, inverterW * stepH);
+        sums.put(Account.BANK_RESISTANCE, bankResistanceW * stepH);
+        sums.put(Account.BANK_CHARGE, bankChargeW * stepH);
+        sums.put(Account.BANK_STANDBY, bankStandbyW * stepH);
+        sums.put(Account.STORED, storedW * stepH);
+        sums.put(Account.UNSERVED, unservedW * stepH);
+        sums.put(Account.CURTAILED, curtailedW * stepH);
+        sums.put(Account.THROUGHPUT, throughputW * stepH);
         return new Energy(sums);
     }
 }

@@ -14,6 +14,7 @@ import ampdays.results.RunResult;
 import ampdays.results.SocCurve;
 import ampdays.scenario.Design;
 import ampdays.trip.People;
+import ampdays.trip.Stretch;
 import ampdays.trip.Vehicle;
 import ampdays.weather.MinuteWeather;
 
@@ -118,8 +119,9 @@ public final class Simulator {
 
     private void step(int i) {
         m.step = i;
-        Vehicle vehicle = clock.vehicle(i);
-        People people = clock.people(i);
+        Stretch now = clock.stretch(i);
+        Vehicle vehicle = now.vehicle();
+        People people = now.people();
         LoadPlan.Pattern pattern = patterns[plan.loads().pattern(i)];
         boolean powered = !state.bank.loadsCut();
         m.outsideC = weather.airC(i);
@@ -131,7 +133,7 @@ public final class Simulator {
         m.askedW = powered ? pattern.busW() + pattern.inverterW() + m.coolingAskedW + m.refrigeratorAskedW : 0;
 
         openPanels(i);
-        m.shorePossibleW = shoreSpec != null && clock.hookUp(i) ? shoreSpec.inletW() * shoreSpec.efficiency() : 0;
+        m.shorePossibleW = shoreSpec != null && now.hookUp() ? shoreSpec.inletW() * shoreSpec.efficiency() : 0;
         openAlternators(vehicle);
 
         Battery bank = state.bank;

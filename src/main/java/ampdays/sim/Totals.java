@@ -40,6 +40,7 @@ final class Totals {
     private final EnumMap<Limit, StepSum> limits = new EnumMap<>(Limit.class);
     private final EnumMap<Limit, StepSum> curtailed = new EnumMap<>(Limit.class);
     private final boolean canCharge;
+    private final Ledger sum;
     private Ledger ledger;
 
     private int emptyStep = -1;
@@ -68,6 +69,7 @@ final class Totals {
         this.state = state;
         this.stepS = clock.stepSeconds();
         this.stepH = stepS / 3600;
+        this.sum = new Ledger(stepS);
         this.reserve = clock.trip().reserveShare();
         CabinSpec cabin = plan.variant().design().cabin();
         this.nights = new Nights(cabin.comfortLowC(), cabin.comfortHighC());
@@ -93,6 +95,7 @@ final class Totals {
     }
 
     void endDay(int day) {
+        sum.add(ledger);
         Trip trip = clock.trip();
         int first = clock.firstStepOfDay(day);
         days.add(new DayTotals(
@@ -120,7 +123,10 @@ final class Totals {
 
     void minute(Minute m, Vehicle vehicle, People people) {
         ledger.enter(m, state.bank);
-        m.ruling = Ruling.of(m, state, vehicle);
+        Limit ruling = Ruling.of(m, state, vehicle);
+        if (m.ruling != ruling) {
+            m.ruling = ruling;
+        }
         limits.get(m.ruling).sum += stepH;
         if (m.curtailedW > 0) {
             curtailed.get(Ruling.ofCurtailment(m, state)).sum += m.curtailedW * stepH;
@@ -161,8 +167,7 @@ final class Totals {
     }
 
     RunResult result() {
-        Energy energy =
-                days.stream().map(DayTotals::energy).reduce(Energy::plus).orElseThrow();
+        Energy energy = sum.energy();
         double trend = trendPerDay();
         boolean neverEmpty = emptyStep < 0;
         boolean lately =

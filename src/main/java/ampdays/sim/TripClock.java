@@ -141,8 +141,9 @@ public final class TripClock {
         return people(step) == People.ASLEEP;
     }
 
-    public boolean hookUp(int step) {
-        return stretches[stretchOfStep[step]].hookUp();
+    /** The line of the timetable that holds in a step. */
+    public Stretch stretch(int step) {
+        return stretches[stretchOfStep[step]];
     }
 
     public Shade shade(int step) {

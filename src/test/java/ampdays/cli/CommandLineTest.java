@@ -60,7 +60,7 @@ class CommandLineTest {
         assertThat(err.toString())
                 .contains("wrong.yaml:")
                 .contains("battery.capacity")
-                .contains("Write 400 Ah");
+                .contains("Write 500 Ah");
         assertThat(out.toString()).isEmpty();
         assertThat(results).doesNotExist();
     }
@@ -174,6 +174,14 @@ class CommandLineTest {
         assertThat(minutes).hasSize(14 * 1440 + 1);
         assertThat(minutes.get(0)).contains("state of charge (%)", "cabin air (°C)", "ruling limit");
         assertThat(minutes.get(1)).startsWith("2025-07-08T00:00");
+    }
+
+    @Test
+    void weatherSaysWhatAFileHolds() {
+        assertThat(run("weather", "weather-profiles/low-desert-summer.csv", "--out", folder.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("UTC-07:00", "July", "hottest week", "kWh/m² a day", "°C");
+        assertThat(names(folder)).contains("months.svg", "hottest-week.png");
     }
 
     @Test
