@@ -27,7 +27,8 @@ final class EpwReader {
             new Field(WeatherColumn.GHI, 13, 9999),
             new Field(WeatherColumn.DNI, 14, 9999),
             new Field(WeatherColumn.DHI, 15, 9999),
-            new Field(WeatherColumn.WIND, 21, 999));
+            new Field(WeatherColumn.WIND, 21, 999),
+            new Field(WeatherColumn.RAIN, 33, 999));
 
     private final WeatherText text;
     private int rowsPerHour;
@@ -110,6 +111,9 @@ final class EpwReader {
         }
         rows.begin(line, true, end);
         for (Field field : FIELDS) {
+            if (field.cell >= cells.size()) {
+                continue;
+            }
             double value = text.number(line, field.cell, cells.get(field.cell), field.column.label);
             if (value < field.missingFrom) {
                 rows.set(field.column, field.cell, value);

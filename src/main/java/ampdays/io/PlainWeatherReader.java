@@ -44,6 +44,7 @@ final class PlainWeatherReader {
         names.put("relative humidity %", WeatherColumn.HUMIDITY);
         names.put("wind m/s", WeatherColumn.WIND);
         names.put("pressure Pa", WeatherColumn.PRESSURE);
+        names.put("rain mm", WeatherColumn.RAIN);
         return Collections.unmodifiableMap(names);
     }
 

@@ -30,7 +30,8 @@ final class Tmy3Reader {
             WeatherColumn.DEW_POINT, "dewpoint",
             WeatherColumn.HUMIDITY, "rhum",
             WeatherColumn.PRESSURE, "pressure",
-            WeatherColumn.WIND, "wspd"));
+            WeatherColumn.WIND, "wspd",
+            WeatherColumn.RAIN, "lprecipdepth"));
 
     private final WeatherText text;
     private final List<String> names;
