@@ -132,7 +132,7 @@ final class SolarSection {
                 .add(
                         "patches",
                         new Kind.Count(1, 20),
-                        new Fallback.Fixed("2"),
+                        new Fallback.Fixed("1"),
                         GUESS,
                         "Patches of a tree's shade across a bypass group; 1 for even shade.");
     }
