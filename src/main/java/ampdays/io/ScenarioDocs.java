@@ -126,6 +126,9 @@ public final class ScenarioDocs {
         if (kind instanceof Kind.Timetable) {
             return "list of lines";
         }
+        if (kind instanceof Kind.PreCool) {
+            return "surplus sun, driving, clock times";
+        }
         return kind instanceof Kind.When ? "occasion, clock times" : "text";
     }
 
