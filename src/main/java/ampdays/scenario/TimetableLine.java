@@ -110,9 +110,10 @@ public record TimetableLine(
     }
 
     private static Windows windows(List<String> words) {
-        boolean covered = words.remove(COVERED);
-        boolean uncovered = words.remove(UNCOVERED);
-        return covered ? Windows.COVERED : uncovered ? Windows.UNCOVERED : Windows.BY_RULE;
+        if (words.remove(COVERED)) {
+            return Windows.COVERED;
+        }
+        return words.remove(UNCOVERED) ? Windows.UNCOVERED : Windows.BY_RULE;
     }
 
     private static Vehicle road(String line, List<String> words) throws QuantityException {
