@@ -22,7 +22,8 @@ public final class Alternator {
     private double windingC;
     private double caseC;
     private double runningS;
-    private double availableA;
+    private double steadyA;
+    private double rampShare;
     private AlternatorLimit limit = AlternatorLimit.ROTOR_SPEED;
 
     /** What depends on the rotor's speed alone, worked out once. */
@@ -67,7 +68,8 @@ public final class Alternator {
     public void openStopped() {
         speed = stopped;
         runningS = 0;
-        availableA = 0;
+        steadyA = 0;
+        rampShare = 0;
     }
 
     /** Begins a step with the engine at idle. */
@@ -105,15 +107,15 @@ public final class Alternator {
             least = heatA;
             why = AlternatorLimit.HEAT;
         }
-        double ramp = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
-        if (ramp < 1) {
-            least *= ramp;
+        steadyA = least;
+        rampShare = 1;
+        if (runningS < spec.startDelayS() + spec.rampS()) {
+            rampShare = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
             why = AlternatorLimit.START_RAMP;
         }
         if (limit != why) {
             limit = why;
         }
-        availableA = least;
         runningS += stepS;
     }
 
@@ -155,7 +157,22 @@ public final class Alternator {
 
     /** Current it can give in this step, A, as a mean over the step. */
     public double availableA() {
-        return availableA;
+        return rampShare * steadyA;
+    }
+
+    /**
+     * What of that is left beside another draw on it, A as a mean over the step, from 0. During the ramp both get their
+     * share of it, so that a start costs the same whatever the step.
+     *
+     * @param otherA the other draw once the ramp is over, A
+     */
+    public double spareA(double otherA) {
+        return otherA < steadyA ? rampShare * (steadyA - otherA) : 0;
+    }
+
+    /** Mean over the step of the ramp after a start, 0 to 1; 0 with the engine off. */
+    public double rampShare() {
+        return rampShare;
     }
 
     /** What keeps it from giving more. */

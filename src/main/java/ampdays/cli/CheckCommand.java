@@ -31,7 +31,7 @@ final class CheckCommand implements Callable<Integer> {
         for (Path file : files) {
             try {
                 Loaded loaded = Loaded.read(file);
-                loaded.plans(300);
+                loaded.requireCoverage();
                 int options = loaded.scenario().variants().size();
                 out.println(file + ": good; " + (options == 1 ? "one design" : options + " options") + ", "
                         + loaded.scenario().variants().get(0).trip().days() + " days.");

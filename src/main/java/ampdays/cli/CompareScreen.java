@@ -77,7 +77,7 @@ final class CompareScreen {
                 r -> r.engineChargingHours() > 0 ? number("%.1f h", r.engineChargingHours()) : NONE);
         row(
                 table,
-                "hottest alternator case",
+                "alternator case, hottest",
                 results,
                 r -> Double.isNaN(r.alternatorPeakCaseC()) ? NONE : number("%.0f °C", r.alternatorPeakCaseC()));
         row(table, "ruling limit", results, r -> ruling(r, 0));

@@ -11,6 +11,8 @@ import ampdays.scenario.Variant;
 import ampdays.sim.RunPlan;
 import ampdays.sim.SkyCompletion;
 import ampdays.sim.SunFit;
+import ampdays.trip.Trip;
+import ampdays.weather.MinuteWeather;
 import ampdays.weather.WeatherSeries;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -55,9 +57,10 @@ final class Loaded {
             return;
         }
         Path file = path.toAbsolutePath().resolveSibling(variant.weather()).normalize();
-        WeatherSeries series = complete(file, WeatherReader.read(file));
+        WeatherSeries asRead = WeatherReader.read(file);
+        WeatherSeries series = complete(file, asRead);
         series.notes().forEach(note -> remarks.add(series.source() + ": " + note));
-        SunFit.warning(series).ifPresent(remarks::add);
+        SunFit.warning(asRead).ifPresent(remarks::add);
         weather.put(variant.weather(), series);
     }
 
@@ -92,11 +95,30 @@ final class Loaded {
         return plans;
     }
 
+    /** Refuses weather that does not cover the trip of a variant. */
+    void requireCoverage() throws InputException {
+        for (Variant variant : scenario.variants()) {
+            Trip trip = variant.trip();
+            long start = trip.start().atStartOfDay(trip.zone()).toEpochSecond();
+            long end =
+                    trip.start().plusDays(trip.days()).atStartOfDay(trip.zone()).toEpochSecond();
+            try {
+                MinuteWeather.requireCovers(weather.get(variant.weather()), start, end);
+            } catch (IllegalArgumentException e) {
+                throw problem(e);
+            }
+        }
+    }
+
+    private InputException problem(IllegalArgumentException e) {
+        return new InputException(List.of(new InputProblem(path.toString(), 0, 0, e.getMessage())));
+    }
+
     RunPlan plan(RunPlan.Maker maker, Variant variant) throws InputException {
         try {
             return maker.plan(variant, weather.get(variant.weather()));
         } catch (IllegalArgumentException e) {
-            throw new InputException(List.of(new InputProblem(path.toString(), 0, 0, e.getMessage())));
+            throw problem(e);
         }
     }
 }

@@ -3,11 +3,13 @@ package ampdays.cli;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** A plain table for the terminal: a column of labels and one column per option, broken into blocks that fit. */
 final class Table {
     private static final int WIDTH = 100;
-    private static final int MOST_COLUMN = 18;
+    private static final int MOST_COLUMN = 13;
+    private static final String GAP = "  ";
 
     private final List<String> heads;
     private final List<String> labels = new ArrayList<>();
@@ -24,48 +26,37 @@ final class Table {
 
     void print(PrintWriter out) {
         int labelWidth = labels.stream().mapToInt(String::length).max().orElse(0);
-        int perBlock = Math.max(1, (WIDTH - labelWidth) / (MOST_COLUMN + 2));
+        int perBlock = Math.max(1, (WIDTH - labelWidth) / (MOST_COLUMN + GAP.length()));
         for (int from = 0; from < heads.size(); from += perBlock) {
-            printBlock(out, labelWidth, from, Math.min(heads.size(), from + perBlock));
+            int to = Math.min(heads.size(), from + perBlock);
+            printRow(out, labelWidth, "", heads.subList(from, to), true);
+            for (int row = 0; row < rows.size(); row++) {
+                printRow(out, labelWidth, labels.get(row), rows.get(row).subList(from, to), false);
+            }
+            out.println();
         }
     }
 
-    private void printBlock(PrintWriter out, int labelWidth, int from, int to) {
-        int[] widths = new int[to];
-        List<List<String>> wrapped = new ArrayList<>();
-        int headLines = 1;
-        for (int column = from; column < to; column++) {
-            List<String> lines = wrap(heads.get(column));
-            wrapped.add(lines);
-            headLines = Math.max(headLines, lines.size());
-            widths[column] = lines.stream().mapToInt(String::length).max().orElse(0);
-            for (List<String> row : rows) {
-                widths[column] = Math.max(widths[column], row.get(column).length());
-            }
-        }
-        for (int line = 0; line < headLines; line++) {
-            StringBuilder text = new StringBuilder(" ".repeat(labelWidth));
-            for (int column = from; column < to; column++) {
-                List<String> lines = wrapped.get(column - from);
-                int at = line - (headLines - lines.size());
-                text.append("  ").append(right(at < 0 ? "" : lines.get(at), widths[column]));
+    /** One row; cells of several lines stand at the top, or at the bottom. */
+    private static void printRow(PrintWriter out, int labelWidth, String label, List<String> cells, boolean atBottom) {
+        List<List<String>> wrapped = cells.stream().map(Table::wrap).toList();
+        int lines = wrapped.stream().mapToInt(List::size).max().orElse(1);
+        for (int line = 0; line < lines; line++) {
+            StringBuilder text =
+                    new StringBuilder(String.format(Locale.ROOT, "%-" + labelWidth + "s", line == 0 ? label : ""));
+            for (List<String> cell : wrapped) {
+                int at = atBottom ? line - (lines - cell.size()) : line;
+                String part = at >= 0 && at < cell.size() ? cell.get(at) : "";
+                text.append(GAP).append(String.format(Locale.ROOT, "%" + MOST_COLUMN + "s", part));
             }
             out.println(text.toString().stripTrailing());
         }
-        for (int row = 0; row < rows.size(); row++) {
-            StringBuilder text = new StringBuilder(left(labels.get(row), labelWidth));
-            for (int column = from; column < to; column++) {
-                text.append("  ").append(right(rows.get(row).get(column), widths[column]));
-            }
-            out.println(text.toString().stripTrailing());
-        }
-        out.println();
     }
 
-    private static List<String> wrap(String head) {
+    private static List<String> wrap(String cell) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : head.split(" ", -1)) {
+        for (String word : cell.split(" ", -1)) {
             if (!line.isEmpty() && line.length() + 1 + word.length() > MOST_COLUMN) {
                 lines.add(line.toString());
                 line.setLength(0);
@@ -74,13 +65,5 @@ final class Table {
         }
         lines.add(line.toString());
         return lines;
-    }
-
-    private static String left(String text, int width) {
-        return text + " ".repeat(Math.max(0, width - text.length()));
-    }
-
-    private static String right(String text, int width) {
-        return " ".repeat(Math.max(0, width - text.length())) + text;
     }
 }

@@ -33,9 +33,13 @@ public final class Cooler {
         this.onOff = new OnOffCooling(spec.leastRunS(), spec.leastRestS(), spec.coldStartS());
     }
 
-    /** Stops; the cabin floats. */
-    public void off() {
-        onOff.stop();
+    /**
+     * A step in which it is off; the cabin floats.
+     *
+     * @param stepS length of the step, s
+     */
+    public void off(double stepS) {
+        onOff.rest(stepS);
         inputW = 0;
         sensibleW = 0;
         latentW = 0;

@@ -53,12 +53,17 @@ public final class OnOffCooling {
         return node2C;
     }
 
-    /** Stops at once, as when its supply is cut; counts the rest from here. */
-    public void stop() {
+    /**
+     * A time without supply or wish to run: it stops at once, and its rest goes on.
+     *
+     * @param timeS how long, s
+     */
+    public void rest(double timeS) {
         if (on) {
             on = false;
             sinceSwitchS = 0;
         }
+        sinceSwitchS += timeS;
     }
 
     /**

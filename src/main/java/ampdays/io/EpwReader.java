@@ -100,7 +100,7 @@ final class EpwReader {
             text.add(
                     line,
                     0,
-                    "the row has " + cells.size() + " fields; needed are at least " + FIELDS_NEEDED
+                    "fields in this row: " + cells.size() + "; needed are at least " + FIELDS_NEEDED
                             + " (up to the wind speed).");
             return;
         }
@@ -132,6 +132,9 @@ final class EpwReader {
             }
         }
         try {
+            if (date[HOUR] < 1 || date[HOUR] > 24) {
+                throw new DateTimeException("no such hour");
+            }
             LocalDateTime hour = WeatherRows.time(date[0], date[1], date[2], 60 * (date[HOUR] - 1));
             rowInHour = hour.equals(hourBefore) ? rowInHour + 1 : 1;
             hourBefore = hour;
@@ -140,8 +143,8 @@ final class EpwReader {
             text.add(
                     line,
                     1,
-                    "there is no hour " + date[HOUR] + " on " + date[0] + "-" + date[1] + "-" + date[2]
-                            + "; hours run from 1 to 24.");
+                    "there is no hour " + date[HOUR] + " of " + date[0] + "-" + date[1] + "-" + date[2]
+                            + "; expected is a day of the calendar and an hour from 1 to 24.");
             return null;
         }
     }

@@ -20,7 +20,7 @@ final class PlainWeatherReader {
     private static final int LEAP_YEAR = 2024;
 
     private static final Pattern LEAP_DAY = Pattern.compile("0?2-29[ T]");
-    private static final Pattern TIME = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):(\\d{2})");
+    private static final Pattern TIME = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):([0-5]\\d)");
     private static final Pattern INTERVAL = Pattern.compile("(\\d{1,5}) *(s|min|h)");
     private static final Map<String, Double> STAMPS = Map.of("start", 0.0, "middle", 0.5, "end", 1.0);
 
@@ -160,7 +160,10 @@ final class PlainWeatherReader {
             text.add(
                     line,
                     0,
-                    "the row has " + cells.size() + " cells; the names above are " + (columns.size() + 1) + ".");
+                    "cells in this row: " + cells.size() + "; names above: " + (columns.size() + 1) + "."
+                            + (cells.size() > columns.size() + 1
+                                    ? " A comma separates cells and may not stand in a number."
+                                    : ""));
             return;
         }
         Matcher time = TIME.matcher(cells.get(0));

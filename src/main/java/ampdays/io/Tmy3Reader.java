@@ -20,7 +20,7 @@ final class Tmy3Reader {
     private static final double MISSING_BELOW = -9000;
     private static final int FIRST_ROW = 3;
     private static final Pattern DATE = Pattern.compile("(\\d{1,2})/(\\d{1,2})/(\\d{4})");
-    private static final Pattern TIME = Pattern.compile("(\\d{1,2}):(\\d{2})");
+    private static final Pattern TIME = Pattern.compile("(\\d{1,2}):([0-5]\\d)");
 
     private static final Map<WeatherColumn, String> NAMES = new EnumMap<>(Map.of(
             WeatherColumn.GHI, "ghi",
@@ -43,7 +43,7 @@ final class Tmy3Reader {
     /** Whether the second line names the columns of a TMY3 file. */
     static boolean recognises(WeatherText text) {
         String second = text.line(2).toLowerCase(Locale.ROOT);
-        return second.startsWith("date") && second.contains("time") && second.contains("ghi");
+        return second.startsWith("date") && second.contains("time");
     }
 
     static WeatherSeries read(WeatherText text) throws InputException {
@@ -98,13 +98,13 @@ final class Tmy3Reader {
 
     private void need(boolean there, String name) {
         if (!there) {
-            text.add(2, 0, "no column is named " + name + "; it is needed.");
+            text.add(2, 0, "no column is named " + name + ", which is needed.");
         }
     }
 
     private void readRow(WeatherRows rows, int line, CSVRecord cells, Map<WeatherColumn, Integer> columns) {
         if (cells.size() < names.size()) {
-            text.add(line, 0, "the row has " + cells.size() + " fields; the heading has " + names.size() + ".");
+            text.add(line, 0, "fields in this row: " + cells.size() + "; names in line 2: " + names.size() + ".");
             return;
         }
         Matcher date = DATE.matcher(cells.get(0));

@@ -127,12 +127,18 @@ final class WeatherAssembly {
             }
             kept[size++] = row;
         }
+        if (size == 0) {
+            throw text.problem(
+                    rows.stamp(0).line(),
+                    0,
+                    "all rows are for a 29 February of no known year; write the year, or give other days too.");
+        }
         if ((long) size * place.stepSeconds() > YEAR_SECONDS) {
             throw text.problem(
-                    rows.stamp(kept[0]).line(),
+                    rows.stamp(kept[YEAR_SECONDS / place.stepSeconds()]).line(),
                     0,
-                    "the rows from here on are more than one year, but their years do not follow each other; give rows"
-                            + " of consecutive years, or one year.");
+                    "from this row on the file is longer than a year, but its years are missing or do not follow each"
+                            + " other; give rows of consecutive years, or of one year.");
         }
         if (size < starts.length) {
             notes.add("29 February was left out, because the file counts as a year of no date");
@@ -250,7 +256,7 @@ final class WeatherAssembly {
             while (end < values.length && Double.isNaN(values[end])) {
                 end++;
             }
-            if ((long) (end - i) * place.stepSeconds() > longestSeconds) {
+            if (end - i == values.length || (long) (end - i) * place.stepSeconds() > longestSeconds) {
                 text.add(
                         rows.stamp(kept[i]).line(),
                         0,

@@ -61,7 +61,7 @@ final class WeatherRows {
                     line,
                     text.column(line, cell),
                     column.label + " is " + plain(value) + " " + column.unit + "; possible is " + plain(column.least)
-                            + " to " + plain(column.most) + " " + column.unit + ".");
+                            + " to " + plain(column.most) + " " + column.unit + ". Check the column and its unit.");
             return;
         }
         values.get(column)[stamps.size() - 1] = value;

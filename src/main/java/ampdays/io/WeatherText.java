@@ -8,12 +8,15 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** The lines of a weather file and their cells, with the problems found in them. */
 final class WeatherText {
     private static final int MOST_PROBLEMS = 20;
+    private static final int LINES_LOOKED_AT = 20;
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,15}\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,2})?");
 
     private final String file;
     private final List<String> lines;
@@ -52,6 +55,14 @@ final class WeatherText {
 
     int size() {
         return lines.size();
+    }
+
+    /** Whether the first lines have no control characters, as those of archives, pictures and UTF-16 text have. */
+    boolean isPlain() {
+        return lines.stream()
+                .limit(LINES_LOOKED_AT)
+                .flatMapToInt(String::chars)
+                .noneMatch(c -> Character.isISOControl(c) && c != '\t');
     }
 
     /** A line, counted from 1; empty beyond the end. */
@@ -130,15 +141,13 @@ final class WeatherText {
 
     /** A number, or not a number after noting the problem. */
     double number(int line, int cell, String text, String name) {
-        try {
-            double value = Double.parseDouble(text);
-            if (Double.isFinite(value)) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // told below, with its place
+        if (NUMBER.matcher(text).matches()) {
+            return Double.parseDouble(text);
         }
-        add(line, column(line, cell), name + " is \"" + text + "\", which is not a number.");
+        String repair = text.indexOf(',') < 0 ? "" : " The decimal sign is a point.";
+        String read =
+                text.isEmpty() ? " is empty; expected is a number." : " is \"" + text + "\", which is not a number.";
+        add(line, column(line, cell), name + read + repair);
         return Double.NaN;
     }
 }

@@ -74,14 +74,19 @@ public record TimetableLine(
             shade = word.equals("open") ? SUN : word;
         }
         if (words.size() > 1) {
-            choose(
-                    line,
-                    words.get(1),
-                    vehicle == Vehicle.PARKED
-                            ? List.of(HOOK_UP, HEADING, COVERED, UNCOVERED)
-                            : List.of(HEADING, COVERED, UNCOVERED));
+            leftOver(line, words.get(1), vehicle);
         }
         return new TimetableLine(minute, vehicle, shade, hookUp, people(line, parts, vehicle), headingDeg, windows);
+    }
+
+    private static void leftOver(String line, String word, Vehicle vehicle) throws QuantityException {
+        List<String> known = vehicle == Vehicle.PARKED
+                ? List.of(HOOK_UP, HEADING, COVERED, UNCOVERED)
+                : List.of(HEADING, COVERED, UNCOVERED);
+        if (known.contains(word)) {
+            throw new QuantityException("line \"" + line + "\" has the word \"" + word + "\" once too often.");
+        }
+        choose(line, word, known);
     }
 
     private static double headingDeg(String line, List<String> words, Vehicle vehicle) throws QuantityException {

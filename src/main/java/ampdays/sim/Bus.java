@@ -11,7 +11,6 @@ final class Bus {
     private Bus() {}
 
     static void solve(Minute m, Battery bank) {
-        m.secondRegulated = false;
         m.servedShare = 1;
         if (!fillsBank(m, bank)) {
             giveAll(m, bank);
@@ -31,6 +30,7 @@ final class Bus {
             return false;
         }
         m.bankLimits = true;
+        m.secondRegulated = false;
         m.busV = busV;
         m.bankA = mostA;
         m.solarW = solarW < room ? solarW : room;
@@ -96,8 +96,8 @@ final class Bus {
         double ohm = bank.busOhm();
         m.secondA = m.secondPossibleA;
         double busV = BankPhysics.busV(emfV, ohm, currentA + m.secondA, powerW);
-        if (m.secondA > 0 && busV + m.secondA * m.secondCableOhm > m.secondSetPointV) {
-            m.secondRegulated = true;
+        m.secondRegulated = m.secondA > 0 && busV + m.secondA * m.secondCableOhm > m.secondSetPointV;
+        if (m.secondRegulated) {
             busV = BankPhysics.regulatedBusV(emfV, ohm, currentA, powerW, m.secondSetPointV, m.secondCableOhm);
             m.secondA = (m.secondSetPointV - busV) / m.secondCableOhm;
             if (m.secondA < 0) {

@@ -38,7 +38,7 @@ final class Climate {
     private final DashCooling dash;
     private final PreCooling preCooling;
     private final Fuel fuel;
-    private final double stepH;
+    private final double stepS;
     private final double solarConversion;
     private final double inverterShare;
     private boolean airing;
@@ -56,7 +56,7 @@ final class Climate {
         this.dash = design.dash().orElse(null);
         this.preCooling = design.preCooling().orElse(null);
         this.fuel = design.engine().fuel();
-        this.stepH = plan.clock().stepSeconds() / 3600.0;
+        this.stepS = plan.clock().stepSeconds();
         this.solarConversion = design.solar().map(SolarSpec::conversionShare).orElse(1.0);
         this.inverterShare = design.cooler().map(CoolerSpec::onInverter).orElse(false)
                 ? design.inverter().map(InverterSpec::shareAtRating).orElse(1.0)
@@ -126,7 +126,7 @@ final class Climate {
                 m.coolingAskedW = cooler.inputW();
                 coilW += cooler.latentW();
             } else {
-                cooler.off();
+                cooler.off(stepS);
                 cabin.floatFree();
                 m.coolingMissedW = wanted && airC > setC ? cooler.fullInputW(m.outsideC) : 0;
             }
@@ -148,7 +148,7 @@ final class Climate {
         double sensibleShare = CoolerPhysics.sensibleShare(airC, moistAir.wetBulbC(airC, cabin.humidityRatio()));
         double totalW = dash.totalW(cabin.excessW(dash.toC()), sensibleShare);
         cabin.drawOff(totalW * sensibleShare);
-        fuelLitres += AlternatorPhysics.fuelLitresPerH(totalW / dash.cop(), fuel) * stepH;
+        fuelLitres += AlternatorPhysics.fuelLitresPerH(totalW / dash.cop(), fuel) * stepS / 3600;
         return totalW * (1 - sensibleShare);
     }
 

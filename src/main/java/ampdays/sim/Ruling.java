@@ -1,6 +1,7 @@
 package ampdays.sim;
 
 import ampdays.alternator.Alternator;
+import ampdays.alternator.AlternatorLimit;
 import ampdays.results.Limit;
 import ampdays.trip.Vehicle;
 
@@ -16,7 +17,8 @@ final class Ruling {
             return m.secondRegulated ? Limit.CABLE : ofAlternator(state.second);
         }
         if (vehicle.engineRuns() && state.factory != null) {
-            return m.factoryAtRating ? Limit.CHARGER_RATING : ofAlternator(state.factory);
+            boolean ramps = state.factory.limit() == AlternatorLimit.START_RAMP;
+            return m.factoryAtRating && !ramps ? Limit.CHARGER_RATING : ofAlternator(state.factory);
         }
         return m.shoreW > 0 ? Limit.CHARGER_RATING : Limit.ENGINE_OFF;
     }

@@ -66,7 +66,6 @@ public final class Simulator {
         this.totals = new Totals(plan, state);
         m.solarCapA = design.solar().map(SolarSpec::controllerA).orElse(0.0);
         m.shoreCapA = shoreSpec == null ? 0 : shoreSpec.ratedA();
-        m.factoryCapA = factorySpec == null ? 0 : factorySpec.chargerA();
         design.second().ifPresent(second -> {
             m.secondSetPointV = second.setPointV();
             m.secondCableOhm = second.cableOhm();
@@ -206,7 +205,8 @@ public final class Simulator {
         }
         if (state.factory != null) {
             open(state.factory, vehicle);
-            double spareA = state.factory.availableA() - vehicleA(vehicle);
+            double spareA = state.factory.spareA(vehicleA(vehicle));
+            m.factoryCapA = factorySpec.chargerA() * state.factory.rampShare();
             m.factoryPossibleW = spareA > 0
                     ? DcDcCharger.outputW(
                             spareA,
@@ -255,9 +255,7 @@ public final class Simulator {
                         m.factoryW, setPointV, factorySpec.alternator().cableOhm(), factorySpec.chargerEfficiency());
                 m.factorySourceW = m.factorySourceA * setPointV;
             }
-            double vehicleA = vehicleA(vehicle);
-            double possibleA = state.factory.availableA();
-            double carriedA = vehicleA < possibleA ? vehicleA : possibleA;
+            double carriedA = state.factory.availableA() - state.factory.spareA(vehicleA(vehicle));
             state.factory.settle(carriedA + m.factorySourceA, bonnetC);
             totals.addFuel(state.factory.fuelLitres(carriedA + m.factorySourceA, carriedA, setPointV));
         }

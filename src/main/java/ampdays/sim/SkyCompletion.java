@@ -51,6 +51,7 @@ public final class SkyCompletion {
                 byErbs++;
             }
             if (Double.isNaN(dni)) {
+                bySum += Double.isNaN(series.dhiWm2(row)) ? 0 : 1;
                 dni = height > 0 ? within((ghi - dhi) / height, 0, sun.extraterrestrialWm2(row)) : 0;
             }
             if (Double.isNaN(ghi)) {
@@ -63,7 +64,7 @@ public final class SkyCompletion {
         }
         List<String> notes = new ArrayList<>();
         if (bySum > 0) {
-            notes.add("missing global or diffuse light was made from the other two in " + bySum + " of " + size
+            notes.add("missing global, beam or diffuse light was made from the other two in " + bySum + " of " + size
                     + " intervals");
         }
         if (byErbs > 0) {

@@ -5,27 +5,45 @@ import ampdays.weather.SeriesInfo;
 import ampdays.weather.WeatherSeries;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * Checks whether the light of a weather file fits the sun of its place: a wrong time zone, clock change or meaning of the
  * stamps shows as light that comes too early or too late. Test: {@code SunFitTest}.
+ *
+ * <p>Two signs are looked at. Where a file has all three kinds of light, the beam on the level, {@code DNI cos z}, must make up
+ * what global light has beyond diffuse light: clouds do not matter there, and a quarter of an hour shows. Where it has not (or
+ * this closes), global light is compared with the sun's height, which shows half an hour under a clear sky and an hour under
+ * any. Give the series as its file has it: light made by {@link SkyCompletion} closes by its making.
  */
 public final class SunFit {
     private static final int QUARTER_SECONDS = 900;
     private static final int SUN_STEP_SECONDS = 300;
     private static final int MOST_QUARTERS = 12;
-    /** By how much the misfit must shrink before a warning is given; clouds that come every afternoon feign less. */
-    private static final double CLEAR_MARGIN = 0.85;
+    /** To what share global light's misfit must shrink before a warning is given; afternoon clouds feign less. */
+    private static final double GLOBAL_MARGIN = 0.85;
+    /** The same for light that does not close; a right file closes best as it is. */
+    private static final double CLOSURE_MARGIN = 0.5;
+    /** A smaller misfit is rounding; stamps a quarter of an hour off leave twice as much. */
+    private static final double LEAST_MISFIT = 0.001;
 
-    private SunFit() {}
+    private final WeatherSeries series;
+    private final double[] heightSums;
+
+    private SunFit(WeatherSeries series) {
+        this.series = series;
+        this.heightSums = heightSums(series.info(), series.size());
+    }
 
     /**
-     * Compares the global light with the sun's height under shifts of the stamps from −3 h to +3 h by quarter hours.
+     * Compares the light with the sun's height under shifts of the stamps from −3 h to +3 h by quarter hours.
      *
      * @return a sentence with the shift that would fit, or nothing when the file fits as it is
      */
     public static Optional<String> warning(WeatherSeries series) {
-        int best = bestShiftQuarters(series);
+        SunFit fit = new SunFit(series);
+        int byClosure = bestShiftQuarters(fit::closureMisfit, CLOSURE_MARGIN);
+        int best = byClosure != 0 ? byClosure : bestShiftQuarters(fit::globalMisfit, GLOBAL_MARGIN);
         if (best == 0) {
             return Optional.empty();
         }
@@ -41,19 +59,18 @@ public final class SunFit {
                 best > 0 ? "later" : "earlier"));
     }
 
-    private static int bestShiftQuarters(WeatherSeries series) {
-        double[] heightSums = heightSums(series.info(), series.size());
-        double asItIs = misfit(series, heightSums, 0);
+    private static int bestShiftQuarters(IntToDoubleFunction misfitOfShift, double margin) {
+        double asItIs = misfitOfShift.applyAsDouble(0);
         double least = asItIs;
         int best = 0;
         for (int quarters = -MOST_QUARTERS; quarters <= MOST_QUARTERS; quarters++) {
-            double misfit = misfit(series, heightSums, quarters);
+            double misfit = misfitOfShift.applyAsDouble(quarters);
             if (misfit < least) {
                 least = misfit;
                 best = quarters;
             }
         }
-        return least < CLEAR_MARGIN * asItIs ? best : 0;
+        return asItIs > LEAST_MISFIT && least < margin * asItIs ? best : 0;
     }
 
     /** Running sums of {@code max(cos z, 0)} in steps that divide a quarter hour, from 3 h before the series to 3 h after. */
@@ -75,27 +92,45 @@ public final class SunFit {
         return sums;
     }
 
-    /** Share of the light's variance that the sun's height, times one factor, does not explain. */
-    private static double misfit(WeatherSeries series, double[] heightSums, int shiftQuarters) {
-        long firstSecond = (long) (MOST_QUARTERS + shiftQuarters) * QUARTER_SECONDS;
-        int interval = series.info().stepSeconds();
+    /** Share of the light beyond diffuse that the beam on the level does not explain, squared; 1 when nothing is known. */
+    private double closureMisfit(int shiftQuarters) {
+        double rest = 0;
+        double light = 0;
+        for (int row = 0; row < series.size(); row++) {
+            double beyondDiffuse = series.ghiWm2(row) - series.dhiWm2(row);
+            double misfit = beyondDiffuse - series.dniWm2(row) * height(row, shiftQuarters);
+            if (!Double.isNaN(misfit)) {
+                rest += misfit * misfit;
+                light += beyondDiffuse * beyondDiffuse;
+            }
+        }
+        return light > 0 ? rest / light : 1;
+    }
+
+    /** Share of global light, squared, that the sun's height times one factor does not explain. */
+    private double globalMisfit(int shiftQuarters) {
         double lightLight = 0;
         double lightSun = 0;
         double sunSun = 0;
         for (int row = 0; row < series.size(); row++) {
             double light = series.ghiWm2(row);
-            if (Double.isNaN(light)) {
-                continue;
+            if (!Double.isNaN(light)) {
+                double height = height(row, shiftQuarters);
+                lightLight += light * light;
+                lightSun += light * height;
+                sunSun += height * height;
             }
-            long begin = firstSecond + (long) row * interval;
-            int from = (int) (begin / SUN_STEP_SECONDS);
-            int to = (int) ((begin + interval) / SUN_STEP_SECONDS);
-            int last = to > from ? to : from + 1;
-            double height = (heightSums[last] - heightSums[from]) / (last - from);
-            lightLight += light * light;
-            lightSun += light * height;
-            sunSun += height * height;
         }
         return lightLight > 0 && sunSun > 0 ? 1 - lightSun * lightSun / (lightLight * sunSun) : 1;
+    }
+
+    /** Mean height of the sun in an interval whose stamps are shifted. */
+    private double height(int row, int shiftQuarters) {
+        int interval = series.info().stepSeconds();
+        long begin = (long) (MOST_QUARTERS + shiftQuarters) * QUARTER_SECONDS + (long) row * interval;
+        int from = (int) (begin / SUN_STEP_SECONDS);
+        int to = (int) ((begin + interval) / SUN_STEP_SECONDS);
+        int last = to > from ? to : from + 1;
+        return (heightSums[last] - heightSums[from]) / (last - from);
     }
 }

@@ -49,13 +49,29 @@ public final class MinuteWeather {
             int stepSeconds,
             int steps) {
         MinuteWeather minutes = new MinuteWeather(steps);
-        int interval = series.info().stepSeconds();
-        long first = startEpochSecond
-                - Math.floorMod(startEpochSecond - series.info().startEpochSecond(), interval);
+        long first = firstInterval(series, startEpochSecond);
         int[] rows = rows(series, first, startEpochSecond, startEpochSecond + (long) steps * stepSeconds);
         minutes.fillInstants(series, rows, startEpochSecond - first, stepSeconds);
         minutes.fillLight(series, rows, cosZenith, extraterrestrialWm2, startEpochSecond - first, stepSeconds);
         return minutes;
+    }
+
+    /**
+     * Refuses a series that does not cover a trip.
+     *
+     * @param startEpochSecond beginning of the trip
+     * @param endEpochSecond end of the trip
+     * @throws IllegalArgumentException with the dates that the series covers
+     */
+    public static void requireCovers(WeatherSeries series, long startEpochSecond, long endEpochSecond) {
+        rows(series, firstInterval(series, startEpochSecond), startEpochSecond, endEpochSecond);
+    }
+
+    private static long firstInterval(WeatherSeries series, long startEpochSecond) {
+        return startEpochSecond
+                - Math.floorMod(
+                        startEpochSecond - series.info().startEpochSecond(),
+                        series.info().stepSeconds());
     }
 
     /** Rows of the intervals that touch the trip, with one neighbour (or the end itself once more) on either side. */

@@ -13,7 +13,7 @@ public final class Psychrometrics {
      * <p>Magnus form {@code 611.2 exp(17.62 T/(243.12 + T))} Pa. Source: WMO guide to instruments and methods of observation
      * (No. 8), annex 4.B, constants from memory. Test: {@code PsychrometricsTest}.
      *
-     * @param temperatureC −45 to 60 °C; the fit leaves its 0.3 % outside
+     * @param temperatureC −45 to 60 °C; within 0.4 % there
      * @return Pa
      */
     public static double saturationPa(double temperatureC) {

@@ -60,9 +60,27 @@ class CommandLineTest {
         assertThat(err.toString())
                 .contains("wrong.yaml:")
                 .contains("battery.capacity")
-                .contains("Write 400 Ah");
+                .contains("Write 500 Ah");
         assertThat(out.toString()).isEmpty();
         assertThat(results).doesNotExist();
+    }
+
+    @Test
+    void weatherThatDoesNotCoverTheTripIsRefused() throws IOException {
+        String weather = Path.of("weather-profiles/low-desert-summer.csv")
+                .toAbsolutePath()
+                .toString();
+        Path file = folder.resolve("winter.yaml");
+        String relative = folder.toAbsolutePath().relativize(Path.of(weather)).toString();
+        Files.writeString(
+                file,
+                Files.readString(Path.of(DEMO))
+                        .replace("../weather-profiles/low-desert-summer.csv", relative)
+                        .replace("start: 07-08", "start: 12-20"));
+        assertThat(run("check", file.toString())).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("low-desert-summer.csv covers 05-01 to 09-30")
+                .contains("2025-12-20");
     }
 
     @Test
@@ -174,6 +192,14 @@ class CommandLineTest {
         assertThat(minutes).hasSize(14 * 1440 + 1);
         assertThat(minutes.get(0)).contains("state of charge (%)", "cabin air (°C)", "ruling limit");
         assertThat(minutes.get(1)).startsWith("2025-07-08T00:00");
+    }
+
+    @Test
+    void weatherSaysWhatAFileHolds() {
+        assertThat(run("weather", "weather-profiles/low-desert-summer.csv", "--out", folder.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("UTC-07:00", "July", "hottest week", "kWh/m² a day", "°C");
+        assertThat(names(folder)).contains("months.svg", "hottest-week.png");
     }
 
     @Test

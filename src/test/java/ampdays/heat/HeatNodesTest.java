@@ -123,8 +123,11 @@ class HeatNodesTest {
         OnOffCooling cooling = new OnOffCooling(60, 180, 0);
         cooling.step(minute, 30, 30, 1500, 0, 2000, 23, 24);
         assertThat(cooling.runS()).isEqualTo(60);
-        cooling.stop();
+        cooling.rest(60);
         cooling.step(minute, 30, 30, 1500, 0, 2000, 23, 24);
         assertThat(cooling.runS()).isZero();
+        cooling.rest(60);
+        cooling.step(minute, 30, 30, 1500, 0, 2000, 23, 24);
+        assertThat(cooling.runS()).isEqualTo(60);
     }
 }

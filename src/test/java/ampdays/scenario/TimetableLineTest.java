@@ -13,12 +13,15 @@ class TimetableLineTest {
     @ParameterizedTest
     @CsvSource({"heading N, 0", "heading SW, 225", "heading 180°, 180", "heading 95, 95"})
     void headings(String words, double deg) throws Exception {
-        assertThat(TimetableLine.parse("21:00 park shade " + words + " hook-up, asleep").headingDeg()).isEqualTo(deg);
+        assertThat(TimetableLine.parse("21:00 park shade " + words + " hook-up, asleep")
+                        .headingDeg())
+                .isEqualTo(deg);
     }
 
     @Test
     void covers() throws Exception {
-        assertThat(TimetableLine.parse("21:00 park open covered, asleep").windows()).isEqualTo(Windows.COVERED);
+        assertThat(TimetableLine.parse("21:00 park open covered, asleep").windows())
+                .isEqualTo(Windows.COVERED);
         assertThat(TimetableLine.parse("21:00 idle uncovered, awake").windows()).isEqualTo(Windows.UNCOVERED);
         assertThat(TimetableLine.parse("21:00 park open, away").windows()).isEqualTo(Windows.BY_RULE);
         assertThat(TimetableLine.parse("21:00 park open, away").headingDeg()).isNaN();

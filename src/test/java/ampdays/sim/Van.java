@@ -8,6 +8,7 @@ import ampdays.scenario.Variant;
 import ampdays.scenario.VariantBuilder;
 import ampdays.weather.SeriesInfo;
 import ampdays.weather.WeatherSeries;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -44,6 +45,14 @@ final class Van {
         return with("loads." + name + ".draw", draw).with("loads." + name + ".when", when);
     }
 
+    /** A bank that loses nothing: its charge is all there is to reckon with. */
+    Van lossless() {
+        return with("battery.self-discharge", "0 %/month")
+                .with("battery.electronics", "0 A")
+                .with("battery.coulombic-efficiency", "100 %")
+                .with("battery.resistance", "0.01 mΩ");
+    }
+
     Variant variant() {
         try {
             return VariantBuilder.build("test", values);
@@ -64,6 +73,11 @@ final class Van {
         return Simulator.run(plan(weather));
     }
 
+    /** Runs and shows every step, as it ends, to a recorder. */
+    RunResult run(WeatherSeries weather, Recorder recorder) {
+        return Simulator.run(plan(weather), recorder);
+    }
+
     /** Amp-hours taken from the bank a day. */
     static double dischargedAhPerDay(RunResult result, double capacityAh) {
         return result.cycles() * capacityAh / result.tripDays();
@@ -81,7 +95,22 @@ final class Van {
 
     /** The same in a given wind, m/s. */
     static WeatherSeries weather(IntToDoubleFunction airC, IntToDoubleFunction ghiWm2, double windMs) {
-        int rows = 8760;
+        return weather(airC, ghiWm2, windMs, LocalDate.of(2025, 3, 19), 33, 0);
+    }
+
+    /** Every day of every year, by the hours of a standard time so many hours ahead of UTC, without sun. */
+    static WeatherSeries darkYear(IntToDoubleFunction airC, double utcOffsetHours) {
+        return weather(airC, hour -> 0, 5, LocalDate.of(WeatherSeries.NOMINAL_YEAR, 1, 1), 365, utcOffsetHours);
+    }
+
+    private static WeatherSeries weather(
+            IntToDoubleFunction airC,
+            IntToDoubleFunction ghiWm2,
+            double windMs,
+            LocalDate first,
+            int days,
+            double utcOffsetHours) {
+        int rows = 24 * days;
         double[] air = new double[rows];
         double[] ghi = new double[rows];
         double[] dhi = new double[rows];
@@ -96,8 +125,9 @@ final class Van {
         Arrays.fill(dew, 8);
         Arrays.fill(wind, windMs);
         Arrays.fill(pressure, 101_325);
-        long start = java.time.LocalDate.of(WeatherSeries.NOMINAL_YEAR, 1, 1).toEpochDay() * 86_400;
-        SeriesInfo info = new SeriesInfo("steady", 0, 0, 0, 0, start, 3600, true, 0.5, List.of());
+        long start = first.toEpochDay() * 86_400 - Math.round(utcOffsetHours * 3600);
+        SeriesInfo info = new SeriesInfo(
+                "steady", 0, 15 * utcOffsetHours, 0, utcOffsetHours, start, 3600, days == 365, 0.5, List.of());
         return SkyCompletion.complete(WeatherSeries.of(info, ghi, dni, dhi, air, dew, wind, pressure));
     }
 }
