@@ -27,7 +27,8 @@ final class EpwReader {
             new Field(WeatherColumn.GHI, 13, 9999),
             new Field(WeatherColumn.DNI, 14, 9999),
             new Field(WeatherColumn.DHI, 15, 9999),
-            new Field(WeatherColumn.WIND, 21, 999));
+            new Field(WeatherColumn.WIND, 21, 999),
+            new Field(WeatherColumn.RAIN, 33, 999));
 
     private final WeatherText text;
     private int rowsPerHour;
@@ -110,6 +111,9 @@ final class EpwReader {
         }
         rows.begin(line, true, end);
         for (Field field : FIELDS) {
+            if (field.cell >= cells.size()) {
+                continue;
+            }
             double value = text.number(line, field.cell, cells.get(field.cell), field.column.label);
             if (value < field.missingFrom) {
                 rows.set(field.column, field.cell, value);
@@ -135,7 +139,7 @@ final class EpwReader {
             if (date[HOUR] < 1 || date[HOUR] > 24) {
                 throw new DateTimeException("no such hour");
             }
-            LocalDateTime hour = WeatherRows.time(date[0], date[1], date[2], 60 * (date[HOUR] - 1));
+            LocalDateTime hour = WeatherRows.time(date[0], date[1], date[2], 3600 * (date[HOUR] - 1));
             rowInHour = hour.equals(hourBefore) ? rowInHour + 1 : 1;
             hourBefore = hour;
             return hour.plusMinutes(60L * rowInHour / rowsPerHour);

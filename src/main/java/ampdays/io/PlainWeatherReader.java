@@ -20,7 +20,8 @@ final class PlainWeatherReader {
     private static final int LEAP_YEAR = 2024;
 
     private static final Pattern LEAP_DAY = Pattern.compile("0?2-29[ T]");
-    private static final Pattern TIME = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):([0-5]\\d)");
+    private static final Pattern TIME =
+            Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):([0-5]\\d)(?::([0-5]\\d))?");
     private static final Pattern INTERVAL = Pattern.compile("(\\d{1,5}) *(s|min|h)");
     private static final Map<String, Double> STAMPS = Map.of("start", 0.0, "middle", 0.5, "end", 1.0);
 
@@ -43,6 +44,7 @@ final class PlainWeatherReader {
         names.put("relative humidity %", WeatherColumn.HUMIDITY);
         names.put("wind m/s", WeatherColumn.WIND);
         names.put("pressure Pa", WeatherColumn.PRESSURE);
+        names.put("rain mm", WeatherColumn.RAIN);
         return Collections.unmodifiableMap(names);
     }
 
@@ -172,6 +174,7 @@ final class PlainWeatherReader {
                 throw new DateTimeException("not written as a date and a time");
             }
             boolean withYear = time.group(1) != null;
+            int second = time.group(6) == null ? 0 : Integer.parseInt(time.group(6));
             rows.begin(
                     line,
                     withYear,
@@ -179,7 +182,7 @@ final class PlainWeatherReader {
                             withYear ? Integer.parseInt(time.group(1)) : yearOfNone,
                             Integer.parseInt(time.group(2)),
                             Integer.parseInt(time.group(3)),
-                            60 * Integer.parseInt(time.group(4)) + Integer.parseInt(time.group(5))));
+                            3600 * Integer.parseInt(time.group(4)) + 60 * Integer.parseInt(time.group(5)) + second));
         } catch (DateTimeException e) {
             text.add(
                     line,

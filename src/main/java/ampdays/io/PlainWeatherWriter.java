@@ -16,8 +16,6 @@ import org.apache.commons.csv.CSVFormat;
 public final class PlainWeatherWriter {
     private static final CSVFormat FORMAT =
             CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
-    private static final DateTimeFormatter WITH_YEAR = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter ANY_YEAR = DateTimeFormatter.ofPattern("MM-dd HH:mm", Locale.ROOT);
 
     private PlainWeatherWriter() {}
 
@@ -49,7 +47,9 @@ public final class PlainWeatherWriter {
         heading(writer, "stamp", info.instantShare() == 0 ? "start" : info.instantShare() == 1 ? "end" : "middle");
         FORMAT.printRecord(
                 writer, "time", "ghi W/m2", "dni W/m2", "dhi W/m2", "air C", "dew point C", "wind m/s", "pressure Pa");
-        DateTimeFormatter form = info.typicalYear() ? ANY_YEAR : WITH_YEAR;
+        DateTimeFormatter form = DateTimeFormatter.ofPattern(
+                (info.typicalYear() ? "" : "yyyy-") + "MM-dd HH:mm" + (info.stepSeconds() % 60 == 0 ? "" : ":ss"),
+                Locale.ROOT);
         long toStamp = Math.round(info.instantShare() * info.stepSeconds());
         for (int row = fromRow; row < toRow; row++) {
             FORMAT.printRecord(

@@ -30,7 +30,8 @@ final class Tmy3Reader {
             WeatherColumn.DEW_POINT, "dewpoint",
             WeatherColumn.HUMIDITY, "rhum",
             WeatherColumn.PRESSURE, "pressure",
-            WeatherColumn.WIND, "wspd"));
+            WeatherColumn.WIND, "wspd",
+            WeatherColumn.RAIN, "lprecipdepth"));
 
     private final WeatherText text;
     private final List<String> names;
@@ -118,7 +119,7 @@ final class Tmy3Reader {
                     Integer.parseInt(date.group(3)),
                     Integer.parseInt(date.group(1)),
                     Integer.parseInt(date.group(2)),
-                    60 * Integer.parseInt(time.group(1)) + Integer.parseInt(time.group(2)));
+                    3600 * Integer.parseInt(time.group(1)) + 60 * Integer.parseInt(time.group(2)));
         } catch (DateTimeException e) {
             text.add(
                     line,

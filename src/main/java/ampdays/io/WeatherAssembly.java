@@ -18,9 +18,6 @@ final class WeatherAssembly {
     private static final int YEAR_SECONDS = 365 * 86_400;
     private static final int LONGEST_GAP_SECONDS = 6 * 3600;
     private static final double ASSUMED_WIND_MS = 2;
-    private static final DateTimeFormatter MONTH_TO_MINUTE = DateTimeFormatter.ofPattern("MM-dd HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter YEAR_TO_MINUTE =
-            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     private final WeatherText text;
     private final WeatherRows rows;
@@ -74,6 +71,7 @@ final class WeatherAssembly {
         double[] dniWm2 = light(WeatherColumn.DNI, kept);
         double[] dhiWm2 = light(WeatherColumn.DHI, kept);
         checkLight(ghiWm2, dniWm2, dhiWm2, kept);
+        double[] rainMm = rain(kept);
         text.throwIfWrong();
 
         SeriesInfo info = new SeriesInfo(
@@ -87,7 +85,8 @@ final class WeatherAssembly {
                 typical,
                 place.stampShare(),
                 notes);
-        return WeatherSeries.of(info, ghiWm2, dniWm2, dhiWm2, airC, dewPointC, windMs, pressurePa);
+        WeatherSeries series = WeatherSeries.of(info, ghiWm2, dniWm2, dhiWm2, airC, dewPointC, windMs, pressurePa);
+        return rainMm.length == 0 ? series : series.withRain(rainMm);
     }
 
     private static int[] allRows(int size) {
@@ -157,7 +156,9 @@ final class WeatherAssembly {
     private InputException outOfOrder(int before, int row) {
         WeatherRows.Stamp last = rows.stamp(before);
         WeatherRows.Stamp here = rows.stamp(row);
-        DateTimeFormatter form = here.withYear() ? YEAR_TO_MINUTE : MONTH_TO_MINUTE;
+        DateTimeFormatter form = DateTimeFormatter.ofPattern(
+                (here.withYear() ? "yyyy-" : "") + "MM-dd HH:mm" + (place.stepSeconds() % 60 == 0 ? "" : ":ss"),
+                Locale.ROOT);
         return text.problem(
                 here.line(),
                 0,
@@ -242,6 +243,25 @@ final class WeatherAssembly {
             notes.add("no air pressure in the file: that of the standard atmosphere is used");
         }
         return pressurePa;
+    }
+
+    /** Rain, dry where a row does not say it; empty when fewer than half of the rows say it. */
+    private double[] rain(int[] kept) {
+        double[] rainMm = pick(WeatherColumn.RAIN, kept);
+        int missing = 0;
+        for (int i = 0; i < rainMm.length; i++) {
+            if (Double.isNaN(rainMm[i])) {
+                rainMm[i] = 0;
+                missing++;
+            }
+        }
+        if (2 * missing > rainMm.length) {
+            return new double[0];
+        }
+        if (missing > 0) {
+            notes.add("rain was missing in " + missing + " of " + kept.length + " rows, which count as dry");
+        }
+        return rainMm;
     }
 
     /** Draws a straight line over each gap, or holds the neighbour at an end; a gap too long is a problem. */

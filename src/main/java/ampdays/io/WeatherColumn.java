@@ -9,7 +9,8 @@ enum WeatherColumn {
     DEW_POINT("dew point", "°C", -90, 45),
     HUMIDITY("relative humidity", "%", 0, 110),
     WIND("wind speed", "m/s", 0, 60),
-    PRESSURE("air pressure", "Pa", 30_000, 110_000);
+    PRESSURE("air pressure", "Pa", 30_000, 110_000),
+    RAIN("rain", "mm", 0, 500);
 
     final String label;
     final String unit;

@@ -79,11 +79,11 @@ final class WeatherRows {
      *
      * @throws DateTimeException when there is no such day or time
      */
-    static LocalDateTime time(int year, int month, int day, int minuteOfDay) {
-        if (minuteOfDay < 0 || minuteOfDay > 1440) {
+    static LocalDateTime time(int year, int month, int day, int secondOfDay) {
+        if (secondOfDay < 0 || secondOfDay > 86_400) {
             throw new DateTimeException("no such time of day");
         }
-        return LocalDate.of(year, month, day).atStartOfDay().plusMinutes(minuteOfDay);
+        return LocalDate.of(year, month, day).atStartOfDay().plusSeconds(secondOfDay);
     }
 
     /** Moves a stamp into the nominal year; 29 February keeps its place by becoming the 28th. */

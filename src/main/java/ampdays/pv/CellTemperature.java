@@ -19,7 +19,7 @@ public final class CellTemperature {
      * @return °C
      */
     public static double sandiaC(double poaWm2, double airC, double windMs, Mounting mounting) {
-        double backC = poaWm2 * Math.exp(mounting.a + mounting.bPerMs * windMs) + airC;
-        return backC + poaWm2 / 1000 * mounting.cellOverBackK;
+        double backC = poaWm2 * Math.exp(mounting.a() + mounting.bPerMs() * windMs) + airC;
+        return backC + poaWm2 / 1000 * mounting.cellOverBackK();
     }
 }

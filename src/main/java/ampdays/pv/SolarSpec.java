@@ -6,36 +6,38 @@ import ampdays.units.Require;
  * The panels on the roof and their controller.
  *
  * @param ratedW power at standard test conditions, W
- * @param mounting how they sit on the roof
- * @param gammaPerK change of power with cell temperature, 1/K (negative)
- * @param panelEfficiency power per area at standard conditions over 1,000 W/m², 0 to 1; tells the roof they cover
- * @param dirtShare light lost to dirt, 0 to 1
+ * @param panel make and place
+ * @param dirt light lost to dirt
  * @param mismatchShare power lost to mismatch and tolerance, 0 to 1
  * @param wiringShare power lost between panels and controller, 0 to 1
- * @param trackingShare how well the controller finds the best point, 0 to 1
- * @param conversionShare output over input of the controller, 0 to 1
- * @param controllerA output current of the controller at most, A
+ * @param partShade what shade on some cells does
+ * @param controller between panels and battery
  */
 public record SolarSpec(
         double ratedW,
-        Mounting mounting,
-        double gammaPerK,
-        double panelEfficiency,
-        double dirtShare,
+        PanelSpec panel,
+        Dirt dirt,
         double mismatchShare,
         double wiringShare,
-        double trackingShare,
-        double conversionShare,
-        double controllerA) {
+        PartShade partShade,
+        SolarController controller) {
     public SolarSpec {
         Require.positive("solar power", ratedW);
-        Require.within("temperature coefficient", gammaPerK, -0.01, 0);
-        Require.within("panel efficiency", panelEfficiency, 0.03, 0.5);
-        Require.share("dirt", dirtShare);
         Require.share("mismatch", mismatchShare);
         Require.share("wiring loss", wiringShare);
-        Require.within("tracking", trackingShare, 0.3, 1);
-        Require.within("conversion", conversionShare, 0.3, 1);
-        Require.positive("controller current", controllerA);
+    }
+
+    /** Roof that the panels cover, m². */
+    public double areaM2() {
+        return ratedW / (1000 * panel.efficiency());
+    }
+
+    /** The same with all that a rated watt's best point does not depend on made equal. */
+    public SolarSpec perWatt() {
+        PanelSpec likePanel = new PanelSpec(
+                panel.mounting(), panel.gammaPerK(), panel.lowLightShare(), 0.2, panel.tiltDeg(), panel.azimuthDeg());
+        SolarController likeController =
+                new SolarController(controller.pulseWidth(), controller.trackingShare(), 1, 1, 1);
+        return new SolarSpec(1, likePanel, dirt, mismatchShare, wiringShare, partShade, likeController);
     }
 }

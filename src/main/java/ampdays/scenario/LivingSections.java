@@ -3,6 +3,7 @@ package ampdays.scenario;
 import static ampdays.scenario.Mark.GUESS;
 import static ampdays.scenario.Mark.PRACTICE;
 
+import ampdays.pv.Mounting;
 import ampdays.scenario.Section.Presence;
 import ampdays.units.Dimension;
 import java.util.List;
@@ -207,21 +208,14 @@ final class LivingSections {
                         Dimension.SHARE,
                         0,
                         1,
-                        "by solar mounting: no panels 0, open rack 15, feet with gap 30, bonded 75 %",
+                        "by solar gap: no panels 0, wide open 15, 25 mm 30, bonded 75 %, straight between",
                         LivingSections::panelHeat,
                         GUESS,
                         "How much of the panels' warmth above outside air the roof beneath them feels.");
     }
 
     private static double panelHeat(Values v) {
-        if (!v.has("solar")) {
-            return 0;
-        }
-        return switch (v.word("solar.mounting")) {
-            case "open rack" -> 0.15;
-            case "bonded" -> 0.75;
-            default -> 0.30;
-        };
+        return v.has("solar") ? Mounting.roofShare(v.number("solar.gap")) : 0;
     }
 
     private static SectionBuilder temperatures(SectionBuilder section) {

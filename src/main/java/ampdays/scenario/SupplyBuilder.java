@@ -6,8 +6,6 @@ import ampdays.alternator.FactorySpec;
 import ampdays.alternator.Fuel;
 import ampdays.battery.BankSpec;
 import ampdays.battery.ShoreChargerSpec;
-import ampdays.pv.Mounting;
-import ampdays.pv.SolarSpec;
 import ampdays.units.Dimension;
 import java.util.Optional;
 
@@ -55,25 +53,6 @@ final class SupplyBuilder {
                     read.number("battery.heat-capacity"),
                     read.number("battery.heat-conductance"));
         });
-    }
-
-    Optional<SolarSpec> solar() {
-        if (!values.has("solar")) {
-            return Optional.empty();
-        }
-        return read.build(
-                "solar",
-                () -> new SolarSpec(
-                        read.number("solar.power"),
-                        Mounting.valueOf(LivingBuilder.constant(read.word("solar.mounting"))),
-                        read.number("solar.temperature-coefficient"),
-                        read.number("solar.panel-efficiency"),
-                        read.number("solar.dirt"),
-                        read.number("solar.mismatch"),
-                        read.number("solar.wiring"),
-                        read.number("solar.tracking"),
-                        read.number("solar.conversion"),
-                        read.number("solar.controller")));
     }
 
     Optional<EngineSpec> engine() {

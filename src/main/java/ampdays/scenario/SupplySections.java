@@ -16,7 +16,7 @@ final class SupplySections {
     private SupplySections() {}
 
     static List<Section> all() {
-        return List.of(battery(), solar(), factory(), second(), engine(), shore());
+        return List.of(battery(), SolarSection.section(), factory(), second(), engine(), shore());
     }
 
     /** Capacity of the bank in Ah, also when it was said as energy. */
@@ -115,55 +115,6 @@ final class SupplySections {
                         GUESS,
                         "Heat capacity.")
                 .fixed("heat-conductance", Dimension.CONDUCTANCE, 0.01, 1000, "4 W/K", GUESS, "Bank to cabin.")
-                .build();
-    }
-
-    private static Section solar() {
-        return new SectionBuilder("solar", Presence.COMPONENT, "Panels lying flat on the roof, with their controller.")
-                .presets("framed panels", "bonded panels")
-                .required("power", Dimension.POWER, 1, 20_000, "At standard test conditions, all panels.")
-                .choice(
-                        "mounting",
-                        List.of("feet with gap", "bonded", "open rack"),
-                        PRACTICE,
-                        "How the panels sit; decides how hot they get.")
-                .fixed(
-                        "temperature-coefficient",
-                        Dimension.TEMPERATURE_COEFFICIENT,
-                        -0.01,
-                        0,
-                        "-0.35 %/K",
-                        PRACTICE,
-                        "Change of power with cell temperature.")
-                .fixed(
-                        "panel-efficiency",
-                        Dimension.SHARE,
-                        0.03,
-                        0.5,
-                        "20 %",
-                        PRACTICE,
-                        "Power per area; tells how much roof they cover.")
-                .fixed("dirt", Dimension.SHARE, 0, 0.9, "4 %", PRACTICE, "Lost to dirt; desert trips 3 to 10 %.")
-                .fixed("mismatch", Dimension.SHARE, 0, 0.9, "2 %", PRACTICE, "Lost to mismatch and tolerance.")
-                .fixed("wiring", Dimension.SHARE, 0, 0.9, "2 %", PRACTICE, "Lost between panels and controller.")
-                .fixed(
-                        "tracking",
-                        Dimension.SHARE,
-                        0.3,
-                        1,
-                        "99 %",
-                        PRACTICE,
-                        "How well the controller finds the best point.")
-                .fixed("conversion", Dimension.SHARE, 0.3, 1, "96 %", PRACTICE, "Output over input of the controller.")
-                .derived(
-                        "controller",
-                        Dimension.CURRENT,
-                        0.5,
-                        5000,
-                        "enough for the rated power at 3.2 V per cell",
-                        v -> v.number("solar.power") / (CELL_V * v.number("battery.cells")),
-                        PRACTICE,
-                        "Output current of the controller at most.")
                 .build();
     }
 

@@ -60,7 +60,7 @@ public final class VariantBuilder {
         List<LoadSpec> loads = living.loads();
         var inverter = living.inverter();
         var bank = supply.bank();
-        var solar = supply.solar();
+        var solar = new SolarBuilder(values, read).solar();
         var engine = supply.engine();
         var factory = supply.factory();
         var second = supply.second();

@@ -22,7 +22,7 @@ final class Bus {
         double mostA = bank.chargeMaxA();
         double busV = bank.emfV() + bank.busOhm() * mostA;
         double room = busV * (mostA + m.askedA) + m.askedW;
-        double solarW = capped(m.solarPossibleW, m.solarCapA, busV);
+        double solarW = solarW(m, busV);
         double shoreW = capped(m.shorePossibleW, m.shoreCapA, busV);
         double secondW = busV * secondA(m, busV);
         double factoryW = capped(m.factoryPossibleW, m.factoryCapA, busV);
@@ -49,7 +49,7 @@ final class Bus {
     /** When the bank takes all that the sources can give, or makes up for what they lack. */
     private static void giveAll(Minute m, Battery bank) {
         m.bankLimits = false;
-        boolean solarAtCap = false;
+        boolean solarAtCap = m.solarIsCurrent;
         boolean shoreAtCap = false;
         boolean factoryAtCap = false;
         boolean again = true;
@@ -114,15 +114,19 @@ final class Bus {
         double busV = bank.emfV() - bank.busOhm() * mostA;
         m.busV = busV;
         m.bankA = -mostA;
-        m.solarW = capped(m.solarPossibleW, m.solarCapA, busV);
+        m.solarW = solarW(m, busV);
         m.shoreW = capped(m.shorePossibleW, m.shoreCapA, busV);
         m.factoryW = capped(m.factoryPossibleW, m.factoryCapA, busV);
         m.secondA = secondA(m, busV);
         m.secondRegulated = m.secondA < m.secondPossibleA;
-        m.solarAtCap = m.solarW < m.solarPossibleW;
+        m.solarAtCap = m.solarIsCurrent || m.solarW < m.solarPossibleW;
         m.factoryAtRating = m.factoryW < m.factoryPossibleW;
         double availableW = m.solarW + m.shoreW + m.factoryW + busV * (m.secondA + mostA);
         m.servedShare = availableW / (m.askedW + busV * m.askedA);
+    }
+
+    private static double solarW(Minute m, double busV) {
+        return m.solarIsCurrent ? m.solarCapA * busV : capped(m.solarPossibleW, m.solarCapA, busV);
     }
 
     private static double capped(double possibleW, double capA, double busV) {

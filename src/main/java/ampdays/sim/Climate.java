@@ -57,7 +57,7 @@ final class Climate {
         this.preCooling = design.preCooling().orElse(null);
         this.fuel = design.engine().fuel();
         this.stepS = plan.clock().stepSeconds();
-        this.solarConversion = design.solar().map(SolarSpec::conversionShare).orElse(1.0);
+        this.solarConversion = design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
         this.inverterShare = design.cooler().map(CoolerSpec::onInverter).orElse(false)
                 ? design.inverter().map(InverterSpec::shareAtRating).orElse(1.0)
                 : 1;

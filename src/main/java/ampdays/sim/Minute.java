@@ -42,6 +42,13 @@ final class Minute {
     double solarPossibleW;
 
     double solarCapA;
+
+    /** Whether the panels give a current, held at the bus voltage, instead of a power (pulse-width controller). */
+    boolean solarIsCurrent;
+
+    /** That current before the controller's limit. */
+    double solarHeldA;
+
     double shorePossibleW;
     double shoreCapA;
     double secondPossibleA;

@@ -76,11 +76,10 @@ public final class RunPlan {
             SkyKey skyKey = new SkyKey(trip, variant.site(), series);
             SkyPlan sky = part(skyKey, SkyPlan.class, () -> SkyPlan.of(variant.site(), series, clock));
             Optional<SolarSpec> solar = variant.design().solar();
-            RoofKey roofKey = new RoofKey(skyKey, solar.map(s -> perWatt(s)));
+            RoofKey roofKey = new RoofKey(skyKey, solar.map(SolarSpec::perWatt));
             RoofPlan roof =
                     solar.isEmpty() ? null : part(roofKey, RoofPlan.class, () -> RoofPlan.of(sky, clock, solar.get()));
-            double panelM2 =
-                    solar.map(s -> s.ratedW() / (1000 * s.panelEfficiency())).orElse(0.0);
+            double panelM2 = solar.map(SolarSpec::areaM2).orElse(0.0);
             CabinSpec cabinSpec = variant.design().cabin();
             CabinPlan cabin = part(
                     new CabinKey(roofKey, cabinSpec, panelM2),
@@ -93,21 +92,6 @@ public final class RunPlan {
                     LoadPlan.class,
                     () -> LoadPlan.of(clock, loadSpecs, inverter));
             return new RunPlan(variant, clock, sky, roof, cabin, loads);
-        }
-
-        /** The panels' specification with all that a rated watt does not depend on made equal. */
-        private static SolarSpec perWatt(SolarSpec s) {
-            return new SolarSpec(
-                    1,
-                    s.mounting(),
-                    s.gammaPerK(),
-                    0.2,
-                    s.dirtShare(),
-                    s.mismatchShare(),
-                    s.wiringShare(),
-                    s.trackingShare(),
-                    1,
-                    1);
         }
 
         private <T> T part(Object key, Class<T> type, Supplier<T> make) {

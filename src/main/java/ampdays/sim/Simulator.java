@@ -7,6 +7,7 @@ import ampdays.battery.Battery;
 import ampdays.battery.ShoreChargerSpec;
 import ampdays.cooling.CoolerSpec;
 import ampdays.load.InverterSpec;
+import ampdays.pv.SolarController;
 import ampdays.pv.SolarSpec;
 import ampdays.results.MinuteLog;
 import ampdays.results.RunResult;
@@ -41,6 +42,10 @@ public final class Simulator {
     private final LoadPlan.Pattern[] patterns;
     private final double solarRatedW;
     private final double solarConversion;
+    private final double solarMostA;
+    /** Null when the controller tracks, or without panels. */
+    private final SolarController pulseWidth;
+
     private final FactorySpec factorySpec;
     private final ShoreChargerSpec shoreSpec;
     private final Totals totals;
@@ -60,11 +65,18 @@ public final class Simulator {
         this.coolingOnInverter = coolerSpec != null && coolerSpec.onInverter();
         this.patterns = plan.loads().patterns();
         this.solarRatedW = design.solar().map(SolarSpec::ratedW).orElse(0.0);
-        this.solarConversion = design.solar().map(SolarSpec::conversionShare).orElse(1.0);
+        this.solarConversion =
+                design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
+        this.solarMostA = design.solar().map(s -> s.controller().mostA()).orElse(0.0);
+        this.pulseWidth = design.solar()
+                .map(SolarSpec::controller)
+                .filter(SolarController::pulseWidth)
+                .orElse(null);
         this.factorySpec = design.factory().orElse(null);
         this.shoreSpec = design.shore().orElse(null);
         this.totals = new Totals(plan, state);
-        m.solarCapA = design.solar().map(SolarSpec::controllerA).orElse(0.0);
+        m.solarCapA = solarMostA;
+        m.solarIsCurrent = pulseWidth != null;
         m.shoreCapA = shoreSpec == null ? 0 : shoreSpec.ratedA();
         design.second().ifPresent(second -> {
             m.secondSetPointV = second.setPointV();
@@ -132,7 +144,7 @@ public final class Simulator {
             askNothing();
         }
 
-        m.solarPossibleW = plan.roof() == null ? 0 : plan.roof().possibleWPerW(i) * solarRatedW * solarConversion;
+        openPanels(i);
         m.shorePossibleW = shoreSpec != null && now.hookUp() ? shoreSpec.inletW() * shoreSpec.efficiency() : 0;
         openAlternators(vehicle);
 
@@ -190,6 +202,18 @@ public final class Simulator {
         }
     }
 
+    /** What the panels can give; through a pulse-width controller at the battery's voltage of the step before. */
+    private void openPanels(int i) {
+        double bestW = plan.roof() == null ? 0 : plan.roof().possibleWPerW(i) * solarRatedW;
+        if (pulseWidth == null) {
+            m.solarPossibleW = bestW * solarConversion;
+            return;
+        }
+        m.solarHeldA = pulseWidth.heldA(bestW, plan.roof().cellC(i), m.busV);
+        m.solarCapA = m.solarHeldA < solarMostA ? m.solarHeldA : solarMostA;
+        m.solarPossibleW = m.solarHeldA * m.busV;
+    }
+
     private void openAlternators(Vehicle vehicle) {
         switch (vehicle) {
             case PARKED -> state.bonnet.stopped();
@@ -235,6 +259,9 @@ public final class Simulator {
     }
 
     private void settleSources(Vehicle vehicle) {
+        if (m.solarIsCurrent) {
+            m.solarPossibleW = m.solarHeldA * m.busV;
+        }
         m.solarSourceW = m.solarW / solarConversion;
         m.curtailedW = (m.solarPossibleW - m.solarW) / solarConversion;
         m.shoreSourceW = m.shoreW > 0 ? m.shoreW / shoreSpec.efficiency() : 0;

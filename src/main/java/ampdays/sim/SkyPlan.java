@@ -5,17 +5,20 @@ import ampdays.sun.AirMass;
 import ampdays.sun.SunPath;
 import ampdays.weather.MinuteWeather;
 import ampdays.weather.WeatherSeries;
+import java.util.Arrays;
 
 /** Sun and weather over the trip at the site, before any shade: made once and shared by every option that goes there. */
 public final class SkyPlan {
     private final SunPath sun;
     private final MinuteWeather weather;
     private final double pressurePa;
+    private final double[] dailyRainMm;
 
-    private SkyPlan(SunPath sun, MinuteWeather weather, double pressurePa) {
+    private SkyPlan(SunPath sun, MinuteWeather weather, double pressurePa, double[] dailyRainMm) {
         this.sun = sun;
         this.weather = weather;
         this.pressurePa = pressurePa;
+        this.dailyRainMm = dailyRainMm;
     }
 
     /**
@@ -38,7 +41,13 @@ public final class SkyPlan {
                 clock.startEpochSecond(),
                 clock.stepSeconds(),
                 clock.steps());
-        return new SkyPlan(sun, weather, AirMass.standardPressurePa(site.elevationM()));
+        double[] dailyRainMm = new double[clock.trip().days()];
+        Arrays.setAll(
+                dailyRainMm,
+                day -> series.rainMm(
+                        clock.epochSecond(clock.firstStepOfDay(day)),
+                        clock.epochSecond(clock.firstStepOfDay(day + 1))));
+        return new SkyPlan(sun, weather, AirMass.standardPressurePa(site.elevationM()), dailyRainMm);
     }
 
     public SunPath sun() {
@@ -52,6 +61,11 @@ public final class SkyPlan {
 
     public MinuteWeather weather() {
         return weather;
+    }
+
+    /** Rain of each day of the trip, mm; NaN where unknown. */
+    double[] dailyRainMm() {
+        return dailyRainMm.clone();
     }
 
     /** Air pressure of the standard atmosphere at the site, Pa. */

@@ -39,6 +39,8 @@ public enum Dimension {
     LATITUDE("a latitude"),
     /** Base degrees, east positive. */
     LONGITUDE("a longitude"),
+    /** Base degrees. */
+    ANGLE("an angle"),
     /** Base 1 (100 % = 1). */
     SHARE("a share"),
     /** Base m/s. */

@@ -96,6 +96,7 @@ final class Units {
                         Unit.of("min/day", 1.0 / 60, "min/d", "minutes/day", "min per day")));
         table.put(Dimension.LATITUDE, List.of(Unit.of("°", 1, "deg", "°N", "N"), Unit.of("°S", -1, "S")));
         table.put(Dimension.LONGITUDE, List.of(Unit.of("°", 1, "deg", "°E", "E"), Unit.of("°W", -1, "W")));
+        table.put(Dimension.ANGLE, List.of(Unit.of("°", 1, "deg", "degrees")));
         table.put(Dimension.SHARE, List.of(Unit.of("%", 1e-2, "percent")));
         table.put(
                 Dimension.SPEED, List.of(Unit.of("m/s", 1), Unit.of("mph", 0.44704), Unit.of("km/h", 1 / 3.6, "kph")));

@@ -19,7 +19,7 @@ import org.apache.commons.math3.special.Erf;
  * clear-sky shape of Haurwitz (1945); temperature swings between the day's extremes by half cosines, and its departures from
  * normal last some days (correlation 0.65, 2.2 K), a clear day being hotter at noon and cooler at dawn; dew point departs
  * likewise (0.7, 3 K); wind varies by day and hour. The numbers for temperature, dew point and wind are guesses fitted by eye
- * to a typical desert year. Leaves out clouds within the day, fronts, storms and rain. Test: {@code SyntheticWeatherTest}.
+ * to a typical desert year. Leaves out clouds within the day, fronts, storms and rain. Test: {@code SyntheticYearTest}.
  */
 public final class SyntheticWeather {
     /** Hours of the year that is made. */

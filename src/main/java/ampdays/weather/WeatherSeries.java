@@ -28,6 +28,8 @@ public final class WeatherSeries {
     private final double[] dewPointC;
     private final double[] windMs;
     private final double[] pressurePa;
+    /** Empty when unknown. */
+    private final double[] rainMm;
 
     private WeatherSeries(
             SeriesInfo info,
@@ -37,13 +39,17 @@ public final class WeatherSeries {
             double[] airC,
             double[] dewPointC,
             double[] windMs,
-            double[] pressurePa) {
+            double[] pressurePa,
+            double[] rainMm) {
         int size = ghiWm2.length;
         for (double[] column : List.of(dniWm2, dhiWm2, airC, dewPointC, windMs, pressurePa)) {
             if (column.length != size) {
                 throw new IllegalArgumentException(
                         "The columns of a weather series differ in length: " + size + " and " + column.length + ".");
             }
+        }
+        if (rainMm.length != 0 && rainMm.length != size) {
+            throw new IllegalArgumentException("A weather series has rain in every interval, or none at all.");
         }
         if (size == 0) {
             throw new IllegalArgumentException("A weather series has at least one interval.");
@@ -59,6 +65,7 @@ public final class WeatherSeries {
         this.dewPointC = dewPointC;
         this.windMs = windMs;
         this.pressurePa = pressurePa;
+        this.rainMm = rainMm;
     }
 
     /**
@@ -89,13 +96,27 @@ public final class WeatherSeries {
                 airC.clone(),
                 dewPointC.clone(),
                 windMs.clone(),
-                pressurePa.clone());
+                pressurePa.clone(),
+                new double[0]);
     }
 
     /** The same series with other irradiances and notes that say why. */
     public WeatherSeries withIrradiance(double[] ghi, double[] dni, double[] dhi, List<String> moreNotes) {
         return new WeatherSeries(
-                info.withNotes(moreNotes), ghi.clone(), dni.clone(), dhi.clone(), airC, dewPointC, windMs, pressurePa);
+                info.withNotes(moreNotes),
+                ghi.clone(),
+                dni.clone(),
+                dhi.clone(),
+                airC,
+                dewPointC,
+                windMs,
+                pressurePa,
+                rainMm);
+    }
+
+    /** The same series with the rain of each interval, mm. */
+    public WeatherSeries withRain(double[] mm) {
+        return new WeatherSeries(info, ghiWm2, dniWm2, dhiWm2, airC, dewPointC, windMs, pressurePa, mm.clone());
     }
 
     public SeriesInfo info() {
@@ -141,6 +162,24 @@ public final class WeatherSeries {
 
     public double pressurePa(int row) {
         return pressurePa[row];
+    }
+
+    /**
+     * Rain in the intervals that begin within a time, mm; NaN where the series knows no rain.
+     *
+     * @param fromEpochSecond beginning of the time
+     * @param toEpochSecond its end
+     */
+    public double rainMm(long fromEpochSecond, long toEpochSecond) {
+        if (rainMm.length == 0) {
+            return Double.NaN;
+        }
+        double sumMm = 0;
+        for (long time = fromEpochSecond; time < toEpochSecond; time += info.stepSeconds()) {
+            int row = rowAt(time);
+            sumMm += row < 0 ? 0 : rainMm[row];
+        }
+        return sumMm;
     }
 
     /** Beginning of an interval in local standard time; the year of a typical year is {@link #NOMINAL_YEAR}. */

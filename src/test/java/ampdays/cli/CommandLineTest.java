@@ -131,6 +131,15 @@ class CommandLineTest {
                 .noneMatch(name -> name.endsWith(".tmp"));
     }
 
+    /** README shows what the demo prints today: paste it anew when this fails. */
+    @Test
+    void readmeShowsTodaysScreen() throws IOException {
+        assertThat(run("compare", DEMO, "--out", folder.toString())).isZero();
+        String screen = out.toString().replace(nl(), "\n");
+        String shown = screen.substring(0, screen.indexOf("\ncaution")).strip();
+        assertThat(Files.readString(Path.of("README.md")).replace(nl(), "\n")).contains(shown);
+    }
+
     @Test
     void jsonIsOneDocumentAndEqualsTheFile() throws IOException {
         assertThat(run("compare", DEMO, "--out", folder.toString(), "--json")).isZero();

@@ -201,7 +201,7 @@ class ScenarioReaderTest {
     void panelsWarmTheRoofByTheirMounting() throws Exception {
         assertThat(design(RIGHT).cabin().panelHeatShare()).isEqualTo(0.30);
         Design bonded = design(RIGHT.replace("power: 400 W", "preset: bonded panels, power: 400 W"));
-        assertThat(bonded.solar().orElseThrow().mounting()).isEqualTo(Mounting.BONDED);
+        assertThat(bonded.solar().orElseThrow().panel().mounting()).isEqualTo(Mounting.BONDED);
         assertThat(bonded.cabin().panelHeatShare()).isEqualTo(0.75);
         assertThat(design(RIGHT.replace("solar: {power: 400 W}", "solar: none"))
                         .cabin()
@@ -283,7 +283,7 @@ class ScenarioReaderTest {
                 "solar: {power: 300 W, dirt: 9 %}\nloads: {fan: {draw: 2 A}}\nrefrigerator: {preset: 90 L compressor}\n");
         Design design = design("use: parts/van.yaml\n" + RIGHT);
         assertThat(design.solar().orElseThrow().ratedW()).isEqualTo(400);
-        assertThat(design.solar().orElseThrow().dirtShare()).isEqualTo(0.09);
+        assertThat(design.solar().orElseThrow().dirt().startShare()).isEqualTo(0.09);
         assertThat(design.refrigerator()).isPresent();
         assertThat(design.loads()).extracting(LoadSpec::name).containsExactly("fan", "lights", "laptops");
     }

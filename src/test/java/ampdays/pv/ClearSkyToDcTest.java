@@ -48,7 +48,7 @@ class ClearSkyToDcTest {
                     beamWm2 + skyAndGroundWm2, row.number("temp_air_C"), row.number("wind_ms"), Mounting.FEET_WITH_GAP);
             double expectedW = row.number("pdc_400W_W");
             double nearHorizonW = row.number("apparent_zenith_deg") > 80 ? 1 : 0.1;
-            assertThat(PvModule.dcW(effectiveWm2, cellC, 400, -0.0035))
+            assertThat(PvModule.dcW(effectiveWm2, cellC, 400, -0.0035, 0))
                     .as(row.toString())
                     .isCloseTo(expectedW, within(0.005 * expectedW + nearHorizonW));
         }

@@ -7,11 +7,15 @@ final class FullVan {
     static Van with(String cooling) {
         return new Van()
                 .with("trip.days", "6")
-                .with(
-                        "trip.timetable.all days",
-                        "06:30 drive town, aboard\n07:10 park sun, away\n12:00 idle, aboard\n12:30 park part-shade, awake\n"
-                                + "17:30 drive highway, aboard\n18:15 park part-shade hook-up, awake\n"
-                                + "20:00 park open, awake\n22:00 park open, asleep")
+                .with("trip.timetable.all days", """
+                        06:30 drive town, aboard
+                        07:10 park sun, away
+                        12:00 idle, aboard
+                        12:30 park part-shade, awake
+                        17:30 drive highway, aboard
+                        18:15 park part-shade hook-up, awake
+                        20:00 park open, awake
+                        22:00 park open, asleep""")
                 .with("battery.capacity", "1500 Ah")
                 .with("cooling.preset", cooling)
                 .with("cabin.set.asleep", "24 °C")

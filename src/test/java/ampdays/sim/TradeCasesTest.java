@@ -193,4 +193,64 @@ class TradeCasesTest {
                 .run(Van.weather(h -> 38, h -> h >= 9 && h < 15 ? 1000 : 0));
         assertThat(result.holds()).isTrue();
     }
+
+    private static Van appliances() {
+        return new Van()
+                .with("trip.days", "2")
+                .with("trip.timetable.all days", "00:00 park shade, asleep\n08:00 park shade, awake")
+                .with("refrigerator.preset", "90 L compressor")
+                .with("battery.capacity", "800 Ah")
+                .load("roof fan", "3 A", "always")
+                .load("lights", "1.5 A", "always")
+                .load("pump", "4 A", "always")
+                .load("telephones, router, monitors", "50 W", "always");
+    }
+
+    /**
+     * A refrigerator of some 90 L takes 3 to 4 A while it runs, and runs half the time or less in a cabin of 25 to 30 °C.
+     * The compressor runs a minute whole, or not at all, or switches within it; the whole ones show the current.
+     */
+    @ParameterizedTest
+    @CsvSource({"25", "30"})
+    void refrigerator(double cabinC) {
+        double[] mostAAndAmpMinutes = new double[2];
+        double[] cabinSumC = new double[1];
+        RunPlan plan = new Van()
+                .with("trip.days", "2")
+                .with("trip.timetable.all days", "00:00 park shade, asleep\n08:00 park shade, awake")
+                .with("refrigerator.preset", "90 L compressor")
+                .plan(Van.dark(cabinC - 2));
+        RunResult run = Simulator.run(plan, (m, state) -> {
+            double amps = m.refrigeratorW / m.busV;
+            mostAAndAmpMinutes[0] = amps > mostAAndAmpMinutes[0] ? amps : mostAAndAmpMinutes[0];
+            mostAAndAmpMinutes[1] += amps;
+            cabinSumC[0] += state.cabin.airC();
+        });
+        assertThat(cabinSumC[0] / run.steps()).isCloseTo(cabinC, within(1.5));
+        assertThat(mostAAndAmpMinutes[0]).isBetween(3.0, 4.0);
+        assertThat(mostAAndAmpMinutes[1] / run.steps()).isLessThan(mostAAndAmpMinutes[0] / 2);
+    }
+
+    private static double mostDischargeA(Van van, double outsideC) {
+        double[] mostA = new double[1];
+        van.run(Van.dark(outsideC), (m, state) -> mostA[0] = -m.bankA > mostA[0] ? -m.bankA : mostA[0]);
+        return mostA[0];
+    }
+
+    /** A fan of 3 A, lights of 1 to 2, a pump of 4, a refrigerator and small things: together 15 to 20 A. */
+    @Test
+    void everythingWithoutCooling() {
+        assertThat(mostDischargeA(appliances(), 28)).isBetween(15.0, 20.0);
+    }
+
+    /** With cooling at full blast 65 to 90 A, depending on how hot it is outside. */
+    @ParameterizedTest
+    @CsvSource({"36", "40", "44"})
+    void everythingWithCooling(double outsideC) {
+        Van van = appliances()
+                .with("cooling.preset", "variable-speed roof unit")
+                .with("cabin.set.asleep", "20 °C")
+                .with("cabin.set.awake", "20 °C");
+        assertThat(mostDischargeA(van, outsideC)).isBetween(65.0, 90.0);
+    }
 }
