@@ -20,8 +20,7 @@ public final class Cabin {
     private final double densityShare;
     private final double moistureStoreKg;
     private final double gainPerW;
-    private final Ventilation parked;
-    private final Ventilation driving;
+    private final Ventilation[] ventilations;
     private double airC;
     private double massC;
     private double humidityRatio;
@@ -29,27 +28,46 @@ public final class Cabin {
     private Ventilation now;
     private double q1W;
     private double q2W;
+    private double leakedShare;
 
-    /** What depends on whether the van moves. */
-    private record Ventilation(double airWK, double changedShare, double keptShare, TwoNodeStep nodes) {}
+    /** What depends on whether the van moves, whether the windows are covered, and which fans run. */
+    private record Ventilation(double toOutsideWK, double changedShare, double keptShare, TwoNodeStep nodes) {}
 
-    public Cabin(CabinSpec spec, double densityShare, double startC, double startHumidityRatio, double stepS) {
+    /** @param airflowsM3H every flow of outside air that fans may drive, m³/h; the first is 0 */
+    public Cabin(
+            CabinSpec spec,
+            double[] airflowsM3H,
+            double densityShare,
+            double startC,
+            double startHumidityRatio,
+            double stepS) {
         this.spec = spec;
         this.stepS = stepS;
         this.densityShare = densityShare;
         this.moistureStoreKg = spec.volumeM3() * AIR_KG_M3 * densityShare * MOISTURE_STORE;
         this.gainPerW = stepS / (EVAPORATION_J_PER_KG * moistureStoreKg);
-        this.parked = ventilation(spec.parkedAirChangesPerH());
-        this.driving = ventilation(spec.drivingAirChangesPerH());
-        this.now = parked;
+        this.ventilations = new Ventilation[4 * airflowsM3H.length];
+        double parkedPerH = spec.leakM2() > 0 ? 0 : spec.parkedAirChangesPerH();
+        for (int flow = 0; flow < airflowsM3H.length; flow++) {
+            double fansPerH = airflowsM3H[flow] / spec.volumeM3();
+            ventilations[index(flow, false, false)] = ventilation(parkedPerH + fansPerH, false);
+            ventilations[index(flow, false, true)] = ventilation(parkedPerH + fansPerH, true);
+            ventilations[index(flow, true, false)] = ventilation(spec.drivingAirChangesPerH() + fansPerH, false);
+            ventilations[index(flow, true, true)] = ventilation(spec.drivingAirChangesPerH() + fansPerH, true);
+        }
+        this.now = ventilations[0];
         this.airC = startC;
         this.massC = startC;
         this.humidityRatio = startHumidityRatio;
     }
 
-    private Ventilation ventilation(double changesPerH) {
+    private static int index(int flow, boolean moves, boolean covered) {
+        return 4 * flow + (moves ? 2 : 0) + (covered ? 1 : 0);
+    }
+
+    private Ventilation ventilation(double changesPerH, boolean covered) {
         double airWK = CabinPhysics.airChangesWK(spec.volumeM3(), changesPerH, densityShare);
-        double toOutsideWK = CabinPhysics.envelopeWK(spec) + airWK;
+        double toOutsideWK = CabinPhysics.envelopeWK(spec, covered) + airWK;
         double airKgS = spec.volumeM3() * AIR_KG_M3 * densityShare * changesPerH / 3600;
         double changed = stepS * airKgS / moistureStoreKg;
         return new Ventilation(
@@ -62,15 +80,53 @@ public final class Cabin {
     /**
      * Begins a step.
      *
+     * @param flow which of the fans' air flows holds
+     * @param covered whether the windows are covered
      * @param outsideC outside air, °C
      * @param faceGainW what sun and sky on opaque faces bring beyond outside air, W
      * @param glassGainW light through the glass that becomes heat, W
      * @param indoorHeatW people and appliances, W
      */
-    public void open(boolean moves, double outsideC, double faceGainW, double glassGainW, double indoorHeatW) {
-        now = moves ? driving : parked;
-        q1W = now.airWK * outsideC + faceGainW + spec.solarToAirShare() * glassGainW + indoorHeatW;
+    public void open(
+            int flow,
+            boolean moves,
+            boolean covered,
+            double outsideC,
+            double faceGainW,
+            double glassGainW,
+            double indoorHeatW) {
+        now = ventilations[index(flow, moves, covered)];
+        q1W = now.toOutsideWK * outsideC + faceGainW + spec.solarToAirShare() * glassGainW + indoorHeatW;
         q2W = (1 - spec.solarToAirShare()) * glassGainW;
+        leakedShare = 0;
+    }
+
+    /**
+     * Lets air through the gaps of a standing van, by the temperatures at the start of the step.
+     *
+     * @param windMs wind at 10 m, m/s
+     */
+    public void leak(double outsideC, double windMs) {
+        double flowM3S = CabinPhysics.leakM3S(spec.leakM2(), airC - outsideC, windMs);
+        q1W += flowM3S * CabinPhysics.AIR_J_M3K * densityShare * (outsideC - airC);
+        leakedShare = stepS * flowM3S * AIR_KG_M3 * densityShare / moistureStoreKg;
+    }
+
+    /** Takes heat out of the air node in this step, W. */
+    public void drawOff(double heatW) {
+        q1W -= heatW;
+    }
+
+    /**
+     * Heat that must leave the air node for the air to end the step at a temperature, W; 0 when it ends below it anyway.
+     *
+     * @param wantedC that temperature, °C
+     */
+    public double excessW(double wantedC) {
+        double rest1C = now.nodes.rest1C(q1W, q2W);
+        double rest2C = now.nodes.rest2C(q1W, q2W);
+        double endC = rest1C + now.nodes.after1K(airC - rest1C, massC - rest2C);
+        return endC > wantedC ? (endC - wantedC) / now.nodes.first1KPerW() : 0;
     }
 
     /** Ends the step without cooling. */
@@ -98,7 +154,10 @@ public final class Cabin {
      */
     public void moisten(double outsideRatio, double peopleW, double coilW) {
         double gain = (peopleW - coilW) * gainPerW;
-        double next = (humidityRatio + now.changedShare * outsideRatio + gain) * now.keptShare;
+        double next = leakedShare > 0
+                ? (humidityRatio + (now.changedShare + leakedShare) * outsideRatio + gain)
+                        / (1 + now.changedShare + leakedShare)
+                : (humidityRatio + now.changedShare * outsideRatio + gain) * now.keptShare;
         humidityRatio = next > 0 ? next : 0;
     }
 

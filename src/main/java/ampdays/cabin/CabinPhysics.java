@@ -11,7 +11,12 @@ public final class CabinPhysics {
     /** Long-wave loss to the open sky of a horizontal face, W/m²: 4 K at the standard film (ASHRAE, the same). */
     public static final double SKY_LOSS_WM2 = 4 * OUTER_FILM_WM2K;
 
-    private static final double AIR_J_M3K = 1200;
+    static final double AIR_J_M3K = 1200;
+
+    /** ASHRAE prints 0.000145 (L/s)²/(cm⁴ K) and 0.000174 (L/s)²/(cm⁴ (m/s)²): times 100 in SI units. */
+    private static final double STACK_M2S2K = 0.0145;
+
+    private static final double WIND = 0.0174;
     private static final double LEAST_FILM_WM2K = 10;
 
     private CabinPhysics() {}
@@ -56,16 +61,38 @@ public final class CabinPhysics {
     }
 
     /** Conductance of all faces and glass, without air changes, W/K. */
-    public static double envelopeWK(CabinSpec cabin) {
+    public static double envelopeWK(CabinSpec cabin, boolean covered) {
         double u = faceWm2K(cabin);
         return u * (cabin.roofM2() + cabin.wallM2())
                 + cabin.floorUWm2K() * cabin.floorM2()
-                + cabin.glassUWm2K() * cabin.glassM2();
+                + glassWm2K(cabin, covered) * cabin.glassM2();
+    }
+
+    /** Transmittance of the glass, W/(m² K); covers are a resistance in series. */
+    public static double glassWm2K(CabinSpec cabin, boolean covered) {
+        return covered ? 1 / (1 / cabin.glassUWm2K() + cabin.covers().resistanceM2KW()) : cabin.glassUWm2K();
     }
 
     /** Transmittance of roof and walls, W/(m² K). */
     public static double faceWm2K(CabinSpec cabin) {
         return transmittanceWm2K(cabin.insulationM(), cabin.insulationWmK(), cabin.bridgeWm2K());
+    }
+
+    /**
+     * Outside air that warmth and wind drive through the gaps of a standing van, m³/s: Q = A √(Cs |ΔT| + Cw v²).
+     *
+     * <p>Source: M. H. Sherman and D. T. Grimsrud, 1980, Infiltration-pressurization correlation, LBL-10163, with the
+     * coefficients of the ASHRAE Handbook of Fundamentals (ventilation and infiltration, basic model): one storey, wind
+     * with some obstructions near by; from memory. Leaves out where the gaps are. Reference: CabinPhysicsTest, against
+     * the pressures of warm air and wind on an orifice.
+     *
+     * @param leakM2 effective leakage area, m², from 0
+     * @param differenceK inside less outside air, K, any sign
+     * @param windMs wind at 10 m, m/s, from 0
+     */
+    public static double leakM3S(double leakM2, double differenceK, double windMs) {
+        double warmth = STACK_M2S2K * (differenceK < 0 ? -differenceK : differenceK);
+        return leakM2 * Math.sqrt(warmth + WIND * windMs * windMs);
     }
 
     /**

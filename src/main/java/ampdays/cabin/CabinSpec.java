@@ -13,13 +13,18 @@ import ampdays.units.Require;
  * @param insulationWmK conductivity of that foam, W/(m K)
  * @param bridgeWm2K what ribs and frames add to the transmittance of roof and walls, W/(m² K)
  * @param floorUWm2K transmittance of the floor, W/(m² K)
- * @param glassUWm2K transmittance of glass with its covers, W/(m² K)
+ * @param glassUWm2K transmittance of glass without covers, W/(m² K)
  * @param solarAbsorptance share of sunlight the paint absorbs, 0 to 1
- * @param glassSolarShare share of the light on the glass that becomes heat indoors, with its covers, 0 to 1
+ * @param glassSolarShare share of the light on the glass that becomes heat indoors, without covers, 0 to 1
  * @param solarToAirShare share of that heat that warms the air and linings first, 0 to 1
+ * @param covers what covers the windows, and when
+ * @param faces which way the upright faces look
  * @param volumeM3 air volume, m³
  * @param parkedAirChangesPerH outside air through a closed, parked van, volumes per hour
  * @param drivingAirChangesPerH the same while driving
+ * @param leakM2 area of all gaps through which wind and warmth drive air while parked, m²; 0 = constant air changes
+ * @param airingC fans that move air do so only while outside is cooler than the cabin and the cabin warmer than this,
+ *     °C; NaN = at all their times
  * @param airJK heat capacity of the air with its linings, J/K
  * @param massJK heat capacity of furniture and structure, J/K
  * @param airToMassWK conductance between the two, W/K
@@ -45,9 +50,13 @@ public record CabinSpec(
         double solarAbsorptance,
         double glassSolarShare,
         double solarToAirShare,
+        Covers covers,
+        Faces faces,
         double volumeM3,
         double parkedAirChangesPerH,
         double drivingAirChangesPerH,
+        double leakM2,
+        double airingC,
         double airJK,
         double massJK,
         double airToMassWK,
@@ -75,6 +84,7 @@ public record CabinSpec(
         Require.positive("volume", volumeM3);
         Require.notNegative("air changes", parkedAirChangesPerH);
         Require.notNegative("air changes driving", drivingAirChangesPerH);
+        Require.within("leak area", leakM2, 0, 1);
         Require.positive("heat capacity of the air", airJK);
         Require.positive("heat capacity of the mass", massJK);
         Require.positive("air to mass conductance", airToMassWK);

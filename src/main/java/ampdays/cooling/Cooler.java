@@ -10,11 +10,16 @@ import ampdays.heat.TwoNodeStep;
  */
 public final class Cooler {
     private static final double RATED_WET_BULB_C = 19.44;
+    private static final int BISECTIONS = 20;
 
     private final CoolerSpec spec;
     private final double perCop;
     private final OnOffCooling onOff;
     private boolean lowVoltage;
+    private double surplusToC = Double.NaN;
+    private double surplusW;
+    private double surplusInputW;
+    private double startW;
 
     private double node1C;
     private double node2C;
@@ -38,6 +43,13 @@ public final class Cooler {
         inputW = 0;
         sensibleW = 0;
         latentW = 0;
+        surplusInputW = 0;
+        startW = 0;
+    }
+
+    /** Stops it as a voltage below the cut-out does. */
+    public void trip() {
+        lowVoltage = true;
     }
 
     /**
@@ -64,6 +76,18 @@ public final class Cooler {
     }
 
     /**
+     * Allows the next step to cool further than its set temperature, with no more input than would be lost otherwise. A
+     * fixed-speed unit does so only when that covers its full input.
+     *
+     * @param toC temperature wanted then, °C
+     * @param atMostW input that would be lost otherwise, W
+     */
+    public void allowSurplus(double toC, double atMostW) {
+        surplusToC = toC;
+        surplusW = atMostW;
+    }
+
+    /**
      * Cools the cabin for one step.
      *
      * @param nodes the cabin's exact step
@@ -71,7 +95,7 @@ public final class Cooler {
      * @param from2C mass at the start, °C
      * @param q1W heat into the air node without cooling, conductance times outside air included, W
      * @param q2W heat into the mass node, W
-     * @param setC temperature wanted, °C
+     * @param setC temperature wanted, °C; infinite when only surplus may be used
      * @param wetBulbC indoor wet bulb, °C
      * @param outdoorC outdoor air, °C
      * @param busV bus voltage of the step before, V
@@ -92,12 +116,29 @@ public final class Cooler {
         double fullInputW = capacityW * spec.curves().inputFactor(x, y) * perCop;
         double sensibleShare = CoolerPhysics.sensibleShare(from1C, wetBulbC);
         double mostShare = busV < spec.stepDownV() ? spec.stepDownShare() : 1;
+        boolean surplus = surplusToC < setC;
         double load;
         if (spec.variableSpeed()) {
-            load = variableSpeed(nodes, from1C, from2C, q1W, q2W, setC, capacityW * sensibleShare, mostShare);
-            inputW = fullInputW
-                    * CoolerPhysics.partLoadInput(load, spec.partLoadBlend(), spec.turnDownShare(), spec.cyclingLoss());
+            double mostSensibleW = capacityW * sensibleShare;
+            double rest1C = nodes.rest1C(q1W, q2W);
+            double free1C = rest1C + nodes.after1K(from1C - rest1C, from2C - nodes.rest2C(q1W, q2W));
+            double wattPerK = 1 / nodes.first1KPerW();
+            load = held((free1C - setC) * wattPerK / mostSensibleW, mostShare);
+            inputW = fullInputW * partLoadInput(load);
+            surplusInputW = 0;
+            if (surplus) {
+                double most = surplusShare((inputW + surplusW) / fullInputW, mostShare);
+                double further = held((free1C - surplusToC) * wattPerK / mostSensibleW, most);
+                if (further > load) {
+                    load = further;
+                    surplusInputW = fullInputW * partLoadInput(load) - inputW;
+                    inputW += surplusInputW;
+                }
+            }
+            endAt(nodes, from1C, from2C, q1W - load * mostSensibleW, q2W);
         } else {
+            boolean further = surplus && surplusW >= fullInputW;
+            double aimC = further ? surplusToC : setC;
             onOff.step(
                     nodes,
                     from1C,
@@ -105,40 +146,53 @@ public final class Cooler {
                     q1W,
                     q2W,
                     capacityW * sensibleShare * mostShare,
-                    setC - spec.bandK() / 2,
-                    setC + spec.bandK() / 2);
+                    aimC - spec.bandK() / 2,
+                    aimC + spec.bandK() / 2);
             node1C = onOff.node1C();
             node2C = onOff.node2C();
             load = mostShare * onOff.coolS() / nodes.stepS();
             inputW = fullInputW * mostShare * onOff.runS() / nodes.stepS();
+            surplusInputW = further ? inputW : 0;
+            startW = onOff.starts() > 0 && spec.startFactor() > 1 ? fullInputW * spec.startFactor() : 0;
         }
+        surplusToC = Double.NaN;
         sensibleW = capacityW * sensibleShare * load;
         latentW = capacityW * (1 - sensibleShare) * load;
     }
 
-    /** Share of full capacity that brings the air to the wanted temperature at the end of the step. */
-    private double variableSpeed(
-            TwoNodeStep nodes,
-            double from1C,
-            double from2C,
-            double q1W,
-            double q2W,
-            double setC,
-            double mostSensibleW,
-            double mostShare) {
+    private static double held(double share, double mostShare) {
+        return share < 0 ? 0 : share > mostShare ? mostShare : share;
+    }
+
+    private double partLoadInput(double load) {
+        return CoolerPhysics.partLoadInput(load, spec.partLoadBlend(), spec.turnDownShare(), spec.cyclingLoss());
+    }
+
+    /** Largest share of capacity whose input is not above a share of the full input, by bisection. */
+    private double surplusShare(double inputShare, double mostShare) {
+        double low = 0;
+        double high = mostShare;
+        if (partLoadInput(high) <= inputShare) {
+            return high;
+        }
+        for (int i = 0; i < BISECTIONS; i++) {
+            double middle = (low + high) / 2;
+            if (partLoadInput(middle) <= inputShare) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    private void endAt(TwoNodeStep nodes, double from1C, double from2C, double q1W, double q2W) {
         double rest1C = nodes.rest1C(q1W, q2W);
         double rest2C = nodes.rest2C(q1W, q2W);
-        double free1C = rest1C + nodes.after1K(from1C - rest1C, from2C - rest2C);
-        double load = (free1C - setC) / (nodes.first1KPerW() * mostSensibleW);
-        load = load < 0 ? 0 : load > mostShare ? mostShare : load;
-        double cooledW = q1W - load * mostSensibleW;
-        rest1C = nodes.rest1C(cooledW, q2W);
-        rest2C = nodes.rest2C(cooledW, q2W);
         double d1K = from1C - rest1C;
         double d2K = from2C - rest2C;
         node1C = rest1C + nodes.after1K(d1K, d2K);
         node2C = rest2C + nodes.after2K(d1K, d2K);
-        return load;
     }
 
     /** Air at the end of the step, °C. */
@@ -154,6 +208,16 @@ public final class Cooler {
     /** Mean electrical input of the step, W. */
     public double inputW() {
         return inputW;
+    }
+
+    /** The part of it that used surplus beyond the set temperature, W. */
+    public double surplusInputW() {
+        return surplusInputW;
+    }
+
+    /** Input in the first half second of a run begun in the last step, W; 0 without one or with a soft start. */
+    public double startW() {
+        return startW;
     }
 
     /** Mean cooling of the air, W. */

@@ -20,6 +20,8 @@ import ampdays.units.Require;
  * @param stepDownShare share of full capacity it is held to then, 0 to 1
  * @param cutOutV below this bus voltage it stops, V
  * @param restartV it may start again from this bus voltage, V
+ * @param startFactor input in the first half second of a run over its full input, from 1 (soft start) (fixed speed)
+ * @param onInverter whether it hangs behind the inverter
  */
 public record CoolerSpec(
         double ratedCapacityW,
@@ -36,7 +38,9 @@ public record CoolerSpec(
         double stepDownV,
         double stepDownShare,
         double cutOutV,
-        double restartV) {
+        double restartV,
+        double startFactor,
+        boolean onInverter) {
     public CoolerSpec {
         Require.positive("cooling capacity", ratedCapacityW);
         Require.positive("coefficient of performance", ratedCop);
@@ -49,6 +53,7 @@ public record CoolerSpec(
         Require.notNegative("cold start", coldStartS);
         Require.share("step-down share", stepDownShare);
         Require.notNegative("cut-out voltage", cutOutV);
+        Require.within("start factor", startFactor, 1, 20);
         if (restartV < cutOutV || stepDownV < cutOutV) {
             throw new IllegalArgumentException(
                     "the cooler's restart and step-down voltages must not lie below its cut-out voltage");

@@ -15,11 +15,16 @@ public final class Refrigerator {
     /** Hours a day in which people are up and use it; a guess. */
     private static final double USED_HOURS = 16;
 
+    /** Warm food gives its heat off over so long; a guess. */
+    private static final double FOOD_S = 3 * 3600;
+
     private final RefrigeratorSpec spec;
     private final double tauS;
     private final double stepS;
     private final double wholeStep;
     private final double usedK;
+    private final double foodK;
+    private double foodLeftS;
     private double insideC;
     private boolean on;
     private double askedW;
@@ -30,6 +35,7 @@ public final class Refrigerator {
         this.tauS = spec.heatCapacityJK() / spec.uaWK();
         this.wholeStep = Math.exp(-stepS / tauS);
         this.usedK = spec.dailyUseWh() / USED_HOURS / spec.uaWK();
+        this.foodK = spec.shoppingWh() * 3600 / FOOD_S / spec.uaWK();
         this.insideC = spec.insideC();
     }
 
@@ -44,6 +50,11 @@ public final class Refrigerator {
         return cop < 0.2 ? 0.2 : cop;
     }
 
+    /** Puts warm food in. */
+    public void stock() {
+        foodLeftS = FOOD_S;
+    }
+
     /**
      * One step.
      *
@@ -53,6 +64,10 @@ public final class Refrigerator {
      */
     public void step(double cabinC, boolean usersUp, boolean powered) {
         double warmRestC = usersUp ? cabinC + usedK : cabinC;
+        if (foodLeftS > 0) {
+            warmRestC += foodK;
+            foodLeftS -= stepS;
+        }
         double runS;
         if (powered) {
             runS = cycle(warmRestC, cabinC + spec.condenserRiseK());

@@ -15,6 +15,7 @@ import ampdays.units.Require;
  * @param approachK how far evaporator and condenser stand off their air, K
  * @param condenserRiseK how much warmer than the cabin the air at the condenser is, K
  * @param dailyUseWh heat that doors and warm food bring in while people are up, Wh per day
+ * @param shoppingWh heat of warm food put in after each drive in town, Wh
  */
 public record RefrigeratorSpec(
         double uaWK,
@@ -26,7 +27,8 @@ public record RefrigeratorSpec(
         double carnotShare,
         double approachK,
         double condenserRiseK,
-        double dailyUseWh) {
+        double dailyUseWh,
+        double shoppingWh) {
     public RefrigeratorSpec {
         Require.positive("heat leak", uaWK);
         Require.within("inside temperature", insideC, -30, 20);
@@ -38,5 +40,6 @@ public record RefrigeratorSpec(
         Require.positive("approach", approachK);
         Require.notNegative("condenser rise", condenserRiseK);
         Require.notNegative("daily use", dailyUseWh);
+        Require.notNegative("warm food after shopping", shoppingWh);
     }
 }

@@ -19,6 +19,7 @@ public final class OnOffCooling {
     private double node2C;
     private double runS;
     private double coolS;
+    private int starts;
 
     public OnOffCooling(double leastRunS, double leastRestS, double coldStartS) {
         this.leastRunS = leastRunS;
@@ -35,6 +36,11 @@ public final class OnOffCooling {
     /** Seconds of the last step in which it cooled. */
     public double coolS() {
         return coolS;
+    }
+
+    /** How often it started in the last step. */
+    public int starts() {
+        return starts;
     }
 
     /** First node at the end of the last step, °C. */
@@ -84,6 +90,7 @@ public final class OnOffCooling {
         node2C = from2C;
         runS = 0;
         coolS = 0;
+        starts = 0;
         double leftS = nodes.stepS();
         while (leftS > 0) {
             boolean cools = on && sinceSwitchS >= coldStartS;
@@ -100,8 +107,7 @@ public final class OnOffCooling {
                 double waitS = nextS - sinceSwitchS;
                 timeS = waitS < leftS ? waitS : leftS;
             } else if (beyond(node1C, lowC, highC)) {
-                on = !on;
-                sinceSwitchS = 0;
+                toggle();
                 continue;
             }
             double end1C = rest1C + (timeS == nodes.stepS() ? nodes.after1K(d1K, d2K) : nodes.after1K(d1K, d2K, timeS));
@@ -117,10 +123,15 @@ public final class OnOffCooling {
             runS += on ? timeS : 0;
             coolS += cools ? timeS : 0;
             if (toggles) {
-                on = !on;
-                sinceSwitchS = 0;
+                toggle();
             }
         }
+    }
+
+    private void toggle() {
+        on = !on;
+        starts += on ? 1 : 0;
+        sinceSwitchS = 0;
     }
 
     private boolean beyond(double temperatureC, double lowC, double highC) {

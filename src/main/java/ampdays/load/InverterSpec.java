@@ -9,14 +9,22 @@ import ampdays.units.Require;
  * @param idleW input without load, W
  * @param linearLoss share of the output lost, 0 to 1
  * @param squareLoss share of the output lost at the rating by resistance, 0 to 1
+ * @param surgeW what it carries for some hundred milliseconds, W, at least the continuous output
  * @param alwaysOn whether it idles all day; if not, only while something on it may run
  */
-public record InverterSpec(double ratedW, double idleW, double linearLoss, double squareLoss, boolean alwaysOn) {
+public record InverterSpec(
+        double ratedW, double idleW, double linearLoss, double squareLoss, double surgeW, boolean alwaysOn) {
     public InverterSpec {
         Require.positive("inverter rating", ratedW);
         Require.notNegative("inverter idle draw", idleW);
         Require.share("inverter linear loss", linearLoss);
         Require.share("inverter square loss", squareLoss);
+        Require.within("inverter surge", surgeW, ratedW, 1e9);
+    }
+
+    /** Output over input at the continuous rating without the idle draw: the least of all outputs up to it. */
+    public double shareAtRating() {
+        return 1 / (1 + linearLoss + squareLoss);
     }
 
     /**

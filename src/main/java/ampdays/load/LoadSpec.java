@@ -13,6 +13,7 @@ import java.util.List;
  * @param windows clock times that narrow the occasion; none = all day
  * @param useHoursPerDay hours of use a day, spread evenly over the times it may run; NaN = all of them
  * @param heatShare share of its energy that ends as heat in the cabin, 0 to 1
+ * @param airflowM3H outside air that it moves through the cabin while it runs, m³/h; 0 for all but fans
  */
 public record LoadSpec(
         String name,
@@ -22,7 +23,8 @@ public record LoadSpec(
         Occasion occasion,
         List<ClockWindow> windows,
         double useHoursPerDay,
-        double heatShare) {
+        double heatShare,
+        double airflowM3H) {
     public LoadSpec {
         windows = List.copyOf(windows);
         Require.notNegative("draw in amps", drawA);
@@ -34,5 +36,6 @@ public record LoadSpec(
             Require.within("hours of use", useHoursPerDay, 0, 24);
         }
         Require.share("heat share", heatShare);
+        Require.notNegative("air flow", airflowM3H);
     }
 }

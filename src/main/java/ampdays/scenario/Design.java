@@ -7,9 +7,11 @@ import ampdays.battery.BankSpec;
 import ampdays.battery.ShoreChargerSpec;
 import ampdays.cabin.CabinSpec;
 import ampdays.cooling.CoolerSpec;
+import ampdays.cooling.DashCooling;
 import ampdays.cooling.RefrigeratorSpec;
 import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
+import ampdays.load.PreCooling;
 import ampdays.pv.SolarSpec;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,8 @@ import java.util.Optional;
 public record Design(
         CabinSpec cabin,
         Optional<CoolerSpec> cooler,
+        Optional<PreCooling> preCooling,
+        Optional<DashCooling> dash,
         Optional<RefrigeratorSpec> refrigerator,
         List<LoadSpec> loads,
         Optional<InverterSpec> inverter,
@@ -31,6 +35,9 @@ public record Design(
         loads = List.copyOf(loads);
         if (inverter.isEmpty() && loads.stream().anyMatch(LoadSpec::onInverter)) {
             throw new IllegalArgumentException("a load hangs on the inverter, but there is no inverter");
+        }
+        if (inverter.isEmpty() && cooler.map(CoolerSpec::onInverter).orElse(false)) {
+            throw new IllegalArgumentException("the air conditioner hangs on the inverter, but there is no inverter");
         }
     }
 }

@@ -161,6 +161,15 @@ public sealed interface Kind {
         }
     }
 
+    /** When to pre-cool: from surplus sun, while driving, in clock windows. */
+    record PreCool() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            PreCoolTimes.parse(text);
+            return Reading.WORD;
+        }
+    }
+
     static String didYouMean(String word, List<String> known) {
         return Nearest.of(word, known).map(w -> " Did you mean " + w + "?").orElse("");
     }

@@ -1,11 +1,15 @@
 package ampdays.scenario;
 
 import ampdays.cabin.CabinSpec;
+import ampdays.cabin.Covers;
+import ampdays.cabin.Faces;
 import ampdays.cooling.CoolerSpec;
 import ampdays.cooling.CoolingCurves;
+import ampdays.cooling.DashCooling;
 import ampdays.cooling.RefrigeratorSpec;
 import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
+import ampdays.load.PreCooling;
 import ampdays.units.Dimension;
 import ampdays.units.QuantityException;
 import java.util.ArrayList;
@@ -44,13 +48,17 @@ final class LivingBuilder {
                         read.number("cabin.insulation-conductivity"),
                         read.number("cabin.bridges"),
                         read.number("cabin.floor-transmittance"),
-                        coveredGlassWm2K(),
+                        read.number("cabin.glass-transmittance"),
                         read.number("cabin.absorptance"),
-                        read.number("cabin.glass-solar") * read.number("cabin.covers-pass"),
+                        read.number("cabin.glass-solar"),
                         read.number("cabin.solar-to-air"),
+                        covers(),
+                        faces(),
                         read.number("cabin.volume"),
                         read.number("cabin.air-changes"),
                         read.number("cabin.air-changes-driving"),
+                        read.number("cabin.leak-area"),
+                        read.numberOrOff("cabin.airing"),
                         read.number("cabin.air-capacity"),
                         read.number("cabin.mass-capacity"),
                         read.number("cabin.air-to-mass"),
@@ -64,9 +72,19 @@ final class LivingBuilder {
                         high));
     }
 
-    /** Transmittance of the windows with the covers' resistance in series, W/(m² K). */
-    private double coveredGlassWm2K() {
-        return 1 / (1 / read.number("cabin.glass-transmittance") + read.number("cabin.covers-resistance"));
+    private Covers covers() {
+        return new Covers(
+                Covers.Use.valueOf(constant(read.word("cabin.covers-used"))),
+                read.number("cabin.covers-resistance"),
+                read.number("cabin.covers-pass"));
+    }
+
+    private Faces faces() {
+        return new Faces(
+                read.numberOrOff("cabin.heading"),
+                read.number("cabin.walls-sides"),
+                read.number("cabin.glass-front"),
+                read.number("cabin.glass-sides"));
     }
 
     Optional<CoolerSpec> cooler() {
@@ -100,7 +118,53 @@ final class LivingBuilder {
                         read.number("cooling.step-down-voltage"),
                         read.number("cooling.step-down"),
                         cutOutV,
-                        read.number("cooling.restart-voltage")));
+                        read.number("cooling.restart-voltage"),
+                        read.number("cooling.start-surge"),
+                        onInverter("cooling")));
+    }
+
+    Optional<PreCooling> preCooling() {
+        if (!values.has("cooling") || Double.isNaN(values.number("cooling.pre-cool.to"))) {
+            return Optional.empty();
+        }
+        return read.build("cooling.pre-cool", () -> {
+            PreCoolTimes times = preCoolTimes();
+            return new PreCooling(
+                    read.number("cooling.pre-cool.to"), times.surplusSun(), times.driving(), times.windows());
+        });
+    }
+
+    private PreCoolTimes preCoolTimes() {
+        try {
+            return PreCoolTimes.parse(read.word("cooling.pre-cool.when"));
+        } catch (QuantityException e) {
+            throw new IllegalArgumentException(e.getMessage(), e);
+        }
+    }
+
+    Optional<DashCooling> dash() {
+        if (!values.has("dash-cooling")) {
+            return Optional.empty();
+        }
+        return read.build(
+                "dash-cooling",
+                () -> new DashCooling(
+                        read.number("dash-cooling.to"),
+                        read.number("dash-cooling.capacity"),
+                        read.number("dash-cooling.cop")));
+    }
+
+    /** Whether something hangs on the inverter; an inverter that the design has not is reported. */
+    private boolean onInverter(String path) {
+        boolean onInverter = values.word(path + ".on").equals("inverter");
+        if (onInverter && !values.has("inverter")) {
+            read.add(
+                    path + ".on",
+                    path
+                            + ".on is inverter, but the design has none. Add inverter: {preset: \"2,000 W class\"}, or write "
+                            + "on: bank.");
+        }
+        return onInverter;
     }
 
     static String constant(String word) {
@@ -123,7 +187,8 @@ final class LivingBuilder {
                         read.number("refrigerator.carnot"),
                         read.number("refrigerator.approach"),
                         read.number("refrigerator.condenser-rise"),
-                        read.number("refrigerator.daily-use")));
+                        read.number("refrigerator.daily-use"),
+                        read.number("refrigerator.shopping")));
     }
 
     Optional<InverterSpec> inverter() {
@@ -137,6 +202,7 @@ final class LivingBuilder {
                         read.number("inverter.idle"),
                         read.number("inverter.linear-loss"),
                         read.number("inverter.square-loss"),
+                        read.number("inverter.surge"),
                         read.word("inverter.running").equals("always")));
     }
 
@@ -154,13 +220,8 @@ final class LivingBuilder {
                 .flatMap(Value::dimension)
                 .filter(d -> d == Dimension.CURRENT)
                 .isPresent();
-        boolean onInverter = values.word(path + ".on").equals("inverter");
+        boolean onInverter = onInverter(path);
         if (onInverter && !values.has("inverter")) {
-            read.add(
-                    path + ".on",
-                    path
-                            + ".on is inverter, but the design has none. Add inverter: {preset: \"2,000 W class\"}, or write "
-                            + "on: bank.");
             return Optional.empty();
         }
         if (onInverter && amps) {
@@ -182,7 +243,8 @@ final class LivingBuilder {
                     times.occasion(),
                     times.windows(),
                     values.number(path + ".use"),
-                    read.number(path + ".heat"));
+                    read.number(path + ".heat"),
+                    read.number(path + ".airflow"));
         });
     }
 

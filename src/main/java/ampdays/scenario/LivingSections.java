@@ -24,7 +24,13 @@ final class LivingSections {
     private LivingSections() {}
 
     static List<Section> all() {
-        return List.of(cabin(), cooling(), refrigerator(), loads(), inverter());
+        return List.of(
+                cabin(),
+                CoolingSections.cooling(),
+                CoolingSections.dash(),
+                CoolingSections.refrigerator(),
+                loads(),
+                inverter());
     }
 
     private static Section cabin() {
@@ -71,11 +77,44 @@ final class LivingSections {
                         v -> ABSORPTANCE.getOrDefault(v.word("cabin.colour"), Double.NaN),
                         PRACTICE,
                         "Share of sunlight the paint absorbs.");
-        return temperatures(air(glass(section))).build();
+        return temperatures(air(glass(faces(section)))).build();
+    }
+
+    private static SectionBuilder faces(SectionBuilder section) {
+        return section.add(
+                        "heading",
+                        new Kind.Measured(List.of(Dimension.HEADING), 0, 360, "any"),
+                        new Fallback.Fixed("any"),
+                        PRACTICE,
+                        "Where the front points while parked, clockwise from north, unless a line of the timetable says "
+                                + "heading S; any takes the mean over all headings.")
+                .fixed(
+                        "walls-sides",
+                        Dimension.SHARE,
+                        0,
+                        1,
+                        "80 %",
+                        GUESS,
+                        "Walls on the two long sides; the rest is half front, half rear.")
+                .fixed("glass-front", Dimension.SHARE, 0, 1, "50 %", GUESS, "Glass at the front.")
+                .fixed(
+                        "glass-sides",
+                        Dimension.SHARE,
+                        0,
+                        1,
+                        "40 %",
+                        GUESS,
+                        "Glass on both sides; the rest is at the rear.");
     }
 
     private static SectionBuilder glass(SectionBuilder section) {
-        return section.choice("covers", COVERS, PRACTICE, "What covers the windows while the sun is on them.")
+        return section.choice("covers", COVERS, PRACTICE, "What covers the windows.")
+                .choice(
+                        "covers-used",
+                        List.of("parked", "asleep and away", "always"),
+                        PRACTICE,
+                        "When covers are on where the timetable does not say covered or uncovered: while the van stands; while "
+                                + "it stands and nobody in it is awake; or driving too, as behind a curtain.")
                 .fixed(
                         "glass-transmittance",
                         Dimension.TRANSMITTANCE,
@@ -132,6 +171,21 @@ final class LivingSections {
                         "Share of that heat that warms air and linings first.")
                 .fixed("air-changes", Dimension.AIR_CHANGES, 0, 60, "0.5 1/h", PRACTICE, "Parked and closed.")
                 .fixed("air-changes-driving", Dimension.AIR_CHANGES, 0, 60, "5 1/h", GUESS, "While driving.")
+                .fixed(
+                        "leak-area",
+                        Dimension.AREA,
+                        0,
+                        1,
+                        "0 cm²",
+                        PRACTICE,
+                        "Area of all gaps; above 0 wind and warmth drive the air through a parked van in place of air-changes.")
+                .add(
+                        "airing",
+                        new Kind.Measured(List.of(Dimension.TEMPERATURE), -20, 45, "off"),
+                        new Fallback.Fixed("20 °C"),
+                        PRACTICE,
+                        "Loads with an airflow run only while outside is cooler than the cabin and the cabin warmer than this; "
+                                + "off: at all their times.")
                 .fixed(
                         "air-capacity",
                         Dimension.HEAT_CAPACITY,
@@ -194,109 +248,6 @@ final class LivingSections {
                         "A night is comfortable up to here.");
     }
 
-    private static Section cooling() {
-        return new SectionBuilder("cooling", Presence.COMPONENT, "An air conditioner on the house bank.")
-                .presets("variable-speed roof unit", "fixed-speed roof unit")
-                .required("capacity", Dimension.POWER, 100, 20_000, "Total cooling at 35 °C outdoors.")
-                .required("cop", Dimension.NUMBER, 0.5, 10, "Cooling over input there (EER / 3.412).")
-                .choice("curves", List.of("window", "packaged"), PRACTICE, "Published curves against temperature.")
-                .choice("speed", List.of("variable", "fixed"), PRACTICE, "Whether the compressor changes speed.")
-                .fixed("turn-down", Dimension.SHARE, 0.05, 1, "30 %", PRACTICE, "Lowest steady share of full capacity.")
-                .fixed(
-                        "part-load",
-                        Dimension.SHARE,
-                        0,
-                        1,
-                        "50 %",
-                        GUESS,
-                        "Where its part-load input lies between the best (0 %) and the worst (100 %) published curve.")
-                .fixed("cycling-loss", Dimension.SHARE, 0, 0.5, "25 %", PRACTICE, "Degradation by cycling below it.")
-                .fixed(
-                        "band",
-                        Dimension.TEMPERATURE_DIFFERENCE,
-                        0.1,
-                        10,
-                        "2 K",
-                        PRACTICE,
-                        "Thermostat band, fixed speed.")
-                .fixed("least-run", Dimension.DURATION, 0, 3600, "3 min", PRACTICE, "Shortest run, fixed speed.")
-                .fixed("least-rest", Dimension.DURATION, 0, 3600, "3 min", PRACTICE, "Shortest rest, fixed speed.")
-                .fixed(
-                        "cold-start",
-                        Dimension.DURATION,
-                        0,
-                        600,
-                        "30 s",
-                        GUESS,
-                        "Without cooling after a start, fixed speed.")
-                .derived(
-                        "step-down-voltage",
-                        Dimension.VOLTAGE,
-                        0,
-                        1000,
-                        "2.95 V per cell of the bank (11.8 V)",
-                        v -> 2.95 * v.number("battery.cells"),
-                        GUESS,
-                        "Below this it runs at its step-down.")
-                .fixed("step-down", Dimension.SHARE, 0, 1, "50 %", GUESS, "Share of full capacity it is held to then.")
-                .derived(
-                        "cut-out-voltage",
-                        Dimension.VOLTAGE,
-                        0,
-                        1000,
-                        "2.7 V per cell of the bank (10.8 V)",
-                        v -> 2.7 * v.number("battery.cells"),
-                        PRACTICE,
-                        "Below this it stops.")
-                .derived(
-                        "restart-voltage",
-                        Dimension.VOLTAGE,
-                        0,
-                        1000,
-                        "3.15 V per cell of the bank (12.6 V)",
-                        v -> 3.15 * v.number("battery.cells"),
-                        PRACTICE,
-                        "From this it may start again.")
-                .build();
-    }
-
-    private static Section refrigerator() {
-        return new SectionBuilder("refrigerator", Presence.COMPONENT, "A compressor refrigerator.")
-                .presets("90 L compressor", "50 L compressor")
-                .required("leak", Dimension.CONDUCTANCE, 0.05, 20, "Heat leak of the box.")
-                .required("compressor", Dimension.POWER, 5, 1000, "Input while the compressor runs.")
-                .fixed("inside", Dimension.TEMPERATURE, -25, 15, "4 °C", PRACTICE, "Temperature kept inside.")
-                .fixed("band", Dimension.TEMPERATURE_DIFFERENCE, 0.1, 10, "2 K", PRACTICE, "Thermostat band.")
-                .required("heat-capacity", Dimension.HEAT_CAPACITY, 1e3, 1e7, "Box with its content.")
-                .fixed("standing", Dimension.POWER, 0, 100, "3 W", PRACTICE, "Electronics and fan, always.")
-                .fixed("carnot", Dimension.SHARE, 0.05, 1, "35 %", PRACTICE, "Share of the ideal performance.")
-                .fixed(
-                        "approach",
-                        Dimension.TEMPERATURE_DIFFERENCE,
-                        0.5,
-                        40,
-                        "12 K",
-                        PRACTICE,
-                        "How far evaporator and condenser stand off their air.")
-                .fixed(
-                        "condenser-rise",
-                        Dimension.TEMPERATURE_DIFFERENCE,
-                        0,
-                        40,
-                        "3 K",
-                        GUESS,
-                        "Air at the condenser above the cabin's; 10 K and more in a box without vents.")
-                .fixed(
-                        "daily-use",
-                        Dimension.ENERGY,
-                        0,
-                        5000,
-                        "150 Wh",
-                        GUESS,
-                        "Heat that doors and warm food bring in, a day.")
-                .build();
-    }
-
     private static Section loads() {
         return SectionBuilder.named(
                         "loads",
@@ -323,6 +274,14 @@ final class LivingSections {
                         "Hours a day, spread over the times it may run; all of them if not said.")
                 .choice("on", List.of("bank", "inverter"), PRACTICE, "Where it hangs; on the inverter it takes watts.")
                 .fixed("heat", Dimension.SHARE, 0, 1, "100 %", GUESS, "Share that ends as heat in the cabin.")
+                .fixed(
+                        "airflow",
+                        Dimension.AIR_FLOW,
+                        0,
+                        5000,
+                        "0 m³/h",
+                        PRACTICE,
+                        "Outside air that a fan moves through the cabin, when cabin.airing lets it.")
                 .build();
     }
 
@@ -348,6 +307,15 @@ final class LivingSections {
                         "6 %",
                         PRACTICE,
                         "Further share lost at the rated output.")
+                .derived(
+                        "surge",
+                        Dimension.POWER,
+                        50,
+                        100_000,
+                        "twice the rated output",
+                        v -> 2 * v.number("inverter.rated"),
+                        PRACTICE,
+                        "What it carries for some hundred milliseconds.")
                 .choice(
                         "running",
                         List.of("always", "in use"),

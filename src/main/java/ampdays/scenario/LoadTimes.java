@@ -32,7 +32,7 @@ record LoadTimes(Occasion occasion, List<ClockWindow> windows) {
         return new LoadTimes(occasion == null ? Occasion.ALWAYS : occasion, List.copyOf(windows));
     }
 
-    private static ClockWindow window(String text) throws QuantityException {
+    static ClockWindow window(String text) throws QuantityException {
         int dash = text.indexOf('-');
         int from = ClockTime.parse(text.substring(0, dash));
         int to = ClockTime.parse(text.substring(dash + 1));

@@ -2,6 +2,7 @@ package ampdays.scenario;
 
 import ampdays.trip.People;
 import ampdays.trip.Vehicle;
+import ampdays.trip.Windows;
 import ampdays.units.ClockTime;
 import ampdays.units.QuantityException;
 import java.util.ArrayList;
@@ -14,13 +15,25 @@ import java.util.Optional;
  * One line of a timetable as written: {@code 18:05 park part-shade hook-up, awake}.
  *
  * @param shade the word for the light: {@code sun}, {@code part-shade} or {@code shade}
+ * @param headingDeg where the front points, degrees clockwise from north; NaN when the line does not say
  */
-public record TimetableLine(int minuteOfDay, Vehicle vehicle, String shade, boolean hookUp, People people) {
+public record TimetableLine(
+        int minuteOfDay,
+        Vehicle vehicle,
+        String shade,
+        boolean hookUp,
+        People people,
+        double headingDeg,
+        Windows windows) {
     static final String SUN = "sun";
     static final String PART_SHADE = "part-shade";
     static final String SHADE = "shade";
 
     private static final String HOOK_UP = "hook-up";
+    private static final String HEADING = "heading";
+    private static final String COVERED = "covered";
+    private static final String UNCOVERED = "uncovered";
+    private static final List<String> COMPASS = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");
     private static final String FORM = " Write a line like: 07:10 park sun, away.";
     private static final List<String> VERBS = List.of("drive", "park", "idle");
     private static final List<String> ROADS = List.of("town", "highway");
@@ -49,6 +62,8 @@ public record TimetableLine(int minuteOfDay, Vehicle vehicle, String shade, bool
             case "idle" -> Vehicle.IDLING;
             default -> road(line, words);
         };
+        double headingDeg = headingDeg(line, words, vehicle);
+        Windows windows = windows(words);
         boolean hookUp = words.remove(HOOK_UP);
         if (hookUp && vehicle != Vehicle.PARKED) {
             throw new QuantityException("line \"" + line + "\" has a hook-up, which only a parked van can have.");
@@ -59,9 +74,51 @@ public record TimetableLine(int minuteOfDay, Vehicle vehicle, String shade, bool
             shade = word.equals("open") ? SUN : word;
         }
         if (words.size() > 1) {
-            choose(line, words.get(1), vehicle == Vehicle.PARKED ? List.of(HOOK_UP) : List.of());
+            leftOver(line, words.get(1), vehicle);
         }
-        return new TimetableLine(minute, vehicle, shade, hookUp, people(line, parts, vehicle));
+        return new TimetableLine(minute, vehicle, shade, hookUp, people(line, parts, vehicle), headingDeg, windows);
+    }
+
+    private static void leftOver(String line, String word, Vehicle vehicle) throws QuantityException {
+        List<String> known = vehicle == Vehicle.PARKED
+                ? List.of(HOOK_UP, HEADING, COVERED, UNCOVERED)
+                : List.of(HEADING, COVERED, UNCOVERED);
+        if (known.contains(word)) {
+            throw new QuantityException("line \"" + line + "\" has the word \"" + word + "\" once too often.");
+        }
+        choose(line, word, known);
+    }
+
+    private static double headingDeg(String line, List<String> words, Vehicle vehicle) throws QuantityException {
+        int at = words.indexOf(HEADING);
+        if (at < 0) {
+            return Double.NaN;
+        }
+        if (vehicle.moves()) {
+            throw new QuantityException("line \"" + line + "\" has a heading, which only a standing van can have.");
+        }
+        words.remove(at);
+        String where = at < words.size() ? words.remove(at) : "";
+        int compass = COMPASS.indexOf(where);
+        if (compass >= 0) {
+            return 360.0 / COMPASS.size() * compass;
+        }
+        if (!where.matches("\\d{1,3}°?")) {
+            throw new QuantityException("line \"" + line + "\" does not say which way the front points. Write heading "
+                    + "and one of " + String.join(", ", COMPASS) + ", or degrees like 180°.");
+        }
+        int deg = Integer.parseInt(where.replace("°", ""));
+        if (deg > 360) {
+            throw new QuantityException("line \"" + line + "\" has a heading beyond 360°.");
+        }
+        return deg;
+    }
+
+    private static Windows windows(List<String> words) {
+        if (words.remove(COVERED)) {
+            return Windows.COVERED;
+        }
+        return words.remove(UNCOVERED) ? Windows.UNCOVERED : Windows.BY_RULE;
     }
 
     private static Vehicle road(String line, List<String> words) throws QuantityException {

@@ -159,6 +159,13 @@ final class TripBuilder {
                 : new Shade(
                         read.number("shade." + line.shade() + ".beam"),
                         read.number("shade." + line.shade() + ".diffuse"));
-        return new Stretch(line.minuteOfDay(), line.vehicle(), shade, line.hookUp(), line.people());
+        return new Stretch(
+                line.minuteOfDay(),
+                line.vehicle(),
+                shade,
+                line.hookUp(),
+                line.people(),
+                line.headingDeg(),
+                line.windows());
     }
 }

@@ -54,6 +54,8 @@ public final class VariantBuilder {
         SupplyBuilder supply = new SupplyBuilder(values, read);
         var cabin = living.cabin();
         var cooler = living.cooler();
+        var preCooling = living.preCooling();
+        var dash = living.dash();
         var refrigerator = living.refrigerator();
         List<LoadSpec> loads = living.loads();
         var inverter = living.inverter();
@@ -69,6 +71,8 @@ public final class VariantBuilder {
         return Optional.of(new Design(
                 cabin.orElseThrow(),
                 cooler,
+                preCooling,
+                dash,
                 refrigerator,
                 loads,
                 inverter,

@@ -19,6 +19,9 @@ final class Findings {
     private final Kind hotCabin = new Kind();
     private final Kind shed = new Kind();
     private final Kind inverter = new Kind();
+    private final Kind startInverter = new Kind();
+    private final Kind startBank = new Kind();
+    private final Kind startSag = new Kind();
     private final double inverterRatedW;
 
     /** @param inverterRatedW continuous rating of the inverter, W; NaN without one */
@@ -50,6 +53,15 @@ final class Findings {
         }
         if (m.outletW > inverterRatedW) {
             inverter.met(m.step, m.outletW);
+        }
+        if (m.startOutletW > 0) {
+            startInverter.met(m.step, m.startOutletW);
+        }
+        if (m.startBankA > 0) {
+            startBank.met(m.step, m.startBankA);
+        }
+        if (m.startSagV > 0) {
+            startSag.met(m.step, -m.startSagV);
         }
         if (m.ruling == Limit.TOO_COLD) {
             tooCold.met(m.step, -state.bank.temperatureC());
@@ -111,6 +123,33 @@ final class Findings {
                 inverter.worst,
                 "W",
                 "It will switch off. Fit a larger one or do not run these loads together.");
+        add(
+                list,
+                clock,
+                startInverter,
+                Severity.CAUTION,
+                "start of the air conditioner exceeds the inverter's surge",
+                startInverter.worst,
+                "W",
+                "The inverter may switch off at each start. Fit a soft start or a larger inverter.");
+        add(
+                list,
+                clock,
+                startBank,
+                Severity.CAUTION,
+                "start of the air conditioner exceeds what the bank may give",
+                startBank.worst,
+                "A",
+                "Ask how long the bank's protection stands this current; it lasts some hundred milliseconds.");
+        add(
+                list,
+                clock,
+                startSag,
+                Severity.CAUTION,
+                "voltage sag at the air conditioner's start trips its cut-out",
+                -startSag.worst,
+                "V",
+                "It stops until the voltage is back. A larger bank, shorter cables or a soft start help.");
         add(
                 list,
                 clock,

@@ -15,7 +15,8 @@ import java.util.Optional;
 
 /**
  * The appliances over the trip. At any step some of them may run; each such set is a pattern, worked out once. A load
- * with a daily use is spread evenly over the steps of its day in which it may run.
+ * with a daily use is spread evenly over the steps of its day in which it may run. Each step has a second pattern: the
+ * same loads with all fans at rest.
  */
 final class LoadPlan {
     /**
@@ -26,18 +27,25 @@ final class LoadPlan {
      * @param outletW constant power behind the inverter, W
      * @param inverterW input of the inverter for it, idle draw included, W
      * @param heatShareOfA heat in the cabin per watt of the constant-current loads
-     * @param heatW heat in the cabin of the others and of the inverter, W
+     * @param heatW heat in the cabin of the others without the inverter, W
+     * @param flow place of the fans' air flow among {@link #airflowsM3H}
      */
-    record Pattern(double busA, double busW, double outletW, double inverterW, double heatShareOfA, double heatW) {}
+    record Pattern(
+            double busA, double busW, double outletW, double inverterW, double heatShareOfA, double heatW, int flow) {}
 
     private final List<LoadSpec> loads;
+    private final boolean anyFan;
     private final short[] patternOfStep;
+    private final short[] stillPatternOfStep;
+    private final List<Double> airflowsM3H = new ArrayList<>(List.of(0.0));
     private final List<Pattern> patterns = new ArrayList<>();
     private final List<double[]> dutyByPattern = new ArrayList<>();
 
     private LoadPlan(List<LoadSpec> loads, int steps) {
         this.loads = loads;
         this.patternOfStep = new short[steps];
+        this.anyFan = loads.stream().anyMatch(load -> load.airflowM3H() > 0);
+        this.stillPatternOfStep = anyFan ? new short[steps] : patternOfStep;
     }
 
     static LoadPlan of(TripClock clock, List<LoadSpec> loads, Optional<InverterSpec> inverter) {
@@ -75,6 +83,7 @@ final class LoadPlan {
         }
         BitSet before = null;
         short pattern = 0;
+        short stillPattern = 0;
         BitSet running = new BitSet(loads.size());
         for (int step = from; step < to; step++) {
             running.clear();
@@ -84,9 +93,21 @@ final class LoadPlan {
             if (!running.equals(before)) {
                 before = (BitSet) running.clone();
                 pattern = patternFor(running, fullDuty, known, inverter);
+                stillPattern = anyFan ? patternFor(withoutFans(running), fullDuty, known, inverter) : pattern;
             }
             patternOfStep[step] = pattern;
+            stillPatternOfStep[step] = stillPattern;
         }
+    }
+
+    private BitSet withoutFans(BitSet running) {
+        BitSet still = (BitSet) running.clone();
+        for (int load = 0; load < loads.size(); load++) {
+            if (loads.get(load).airflowM3H() > 0) {
+                still.clear(load);
+            }
+        }
+        return still;
     }
 
     private short patternFor(
@@ -118,6 +139,7 @@ final class LoadPlan {
         double outletMayRun = 0;
         double heatA = 0;
         double heatW = 0;
+        double airflowM3H = 0;
         for (int load = 0; load < duty.length; load++) {
             LoadSpec spec = loads.get(load);
             double meanW = spec.drawW() * duty[load];
@@ -127,6 +149,7 @@ final class LoadPlan {
             outletW += spec.onInverter() ? meanW : 0;
             outletMayRun += spec.onInverter() ? duty[load] : 0;
             heatW += meanW * spec.heatShare();
+            airflowM3H += spec.airflowM3H() * duty[load];
         }
         double inverterW = 0;
         if (inverter.isPresent()) {
@@ -134,7 +157,14 @@ final class LoadPlan {
             boolean on = spec.alwaysOn() || outletMayRun > 0;
             inverterW = on ? spec.inputW(outletW) : 0;
         }
-        return new Pattern(busA, busW, outletW, inverterW, busA > 0 ? heatA / busA : 0, heatW + inverterW - outletW);
+        return new Pattern(busA, busW, outletW, inverterW, busA > 0 ? heatA / busA : 0, heatW, flowIndex(airflowM3H));
+    }
+
+    private int flowIndex(double airflowM3H) {
+        if (!airflowsM3H.contains(airflowM3H)) {
+            airflowsM3H.add(airflowM3H);
+        }
+        return airflowsM3H.indexOf(airflowM3H);
     }
 
     private static boolean mayRun(LoadSpec spec, TripClock clock, int step) {
@@ -166,6 +196,16 @@ final class LoadPlan {
 
     int pattern(int step) {
         return patternOfStep[step];
+    }
+
+    /** The pattern of a step with all fans at rest. */
+    int stillPattern(int step) {
+        return stillPatternOfStep[step];
+    }
+
+    /** Every flow of outside air that fans may drive, m³/h; the first is 0. */
+    double[] airflowsM3H() {
+        return airflowsM3H.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     Pattern[] patterns() {

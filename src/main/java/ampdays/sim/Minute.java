@@ -9,6 +9,9 @@ import ampdays.results.Limit;
 final class Minute {
     int step;
 
+    /** The loads' pattern in force. */
+    int pattern;
+
     double outsideC;
     double indoorHeatW;
 
@@ -16,13 +19,22 @@ final class Minute {
     double askedA;
 
     double askedW;
-    /** Power on the outlets behind the inverter. */
+    /** Power on the outlets behind the inverter, an air conditioner there among it. */
     double outletW;
+
+    /** What the inverter asks for with it. */
+    double inverterAskedW;
 
     double coolingAskedW;
 
     /** What the air conditioner would have drawn, but it had no power or its own low-voltage cut-out held it off. */
     double coolingMissedW;
+
+    /** What a start of the air conditioner asked beyond what inverter, bank or its own protection stands; 0 = nothing. */
+    double startOutletW;
+
+    double startBankA;
+    double startSagV;
 
     double refrigeratorAskedW;
 

@@ -30,7 +30,8 @@ final class RunState {
         double startC = weather.airC(0);
         EngineSpec engine = design.engine();
         bank = new Battery(design.bank(), startC, stepS);
-        cabin = new Cabin(design.cabin(), density, startC, weather.humidityRatio(0), stepS);
+        double[] airflowsM3H = plan.loads().airflowsM3H();
+        cabin = new Cabin(design.cabin(), airflowsM3H, density, startC, weather.humidityRatio(0), stepS);
         cooler = design.cooler().map(Cooler::new).orElse(null);
         refrigerator =
                 design.refrigerator().map(spec -> new Refrigerator(spec, stepS)).orElse(null);

@@ -5,8 +5,8 @@ import ampdays.alternator.DcDcCharger;
 import ampdays.alternator.FactorySpec;
 import ampdays.battery.Battery;
 import ampdays.battery.ShoreChargerSpec;
-import ampdays.cabin.CabinSpec;
-import ampdays.cabin.PeopleHeat;
+import ampdays.cooling.CoolerSpec;
+import ampdays.load.InverterSpec;
 import ampdays.pv.SolarController;
 import ampdays.pv.SolarSpec;
 import ampdays.results.MinuteLog;
@@ -33,7 +33,10 @@ public final class Simulator {
     private final TripClock clock;
     private final MinuteWeather weather;
     private final Design design;
-    private final CabinSpec cabinSpec;
+    private final Climate climate;
+    private final CoolerSpec coolerSpec;
+    private final InverterSpec inverter;
+    private final boolean coolingOnInverter;
     private final RunState state;
     private final Minute m = new Minute();
     private final LoadPlan.Pattern[] patterns;
@@ -47,6 +50,7 @@ public final class Simulator {
     private final ShoreChargerSpec shoreSpec;
     private final Totals totals;
     private double applianceHeatW;
+    private boolean shopping;
 
     private Simulator(RunPlan plan, Recorder recorder) {
         this.plan = plan;
@@ -54,8 +58,11 @@ public final class Simulator {
         this.clock = plan.clock();
         this.weather = plan.sky().weather();
         this.design = plan.variant().design();
-        this.cabinSpec = design.cabin();
         this.state = new RunState(plan);
+        this.climate = new Climate(plan, state);
+        this.coolerSpec = design.cooler().orElse(null);
+        this.inverter = design.inverter().orElse(null);
+        this.coolingOnInverter = coolerSpec != null && coolerSpec.onInverter();
         this.patterns = plan.loads().patterns();
         this.solarRatedW = design.solar().map(SolarSpec::ratedW).orElse(0.0);
         this.solarConversion =
@@ -113,6 +120,7 @@ public final class Simulator {
             }
             totals.endDay(day);
         }
+        totals.addFuel(climate.fuelLitres());
         return totals.result();
     }
 
@@ -121,15 +129,20 @@ public final class Simulator {
         Stretch now = clock.stretch(i);
         Vehicle vehicle = now.vehicle();
         People people = now.people();
-        LoadPlan.Pattern pattern = patterns[plan.loads().pattern(i)];
         boolean powered = !state.bank.loadsCut();
         m.outsideC = weather.airC(i);
+        m.pattern = climate.fansRun(m.outsideC)
+                ? plan.loads().pattern(i)
+                : plan.loads().stillPattern(i);
+        LoadPlan.Pattern pattern = patterns[m.pattern];
 
-        coolCabin(i, vehicle, people, powered);
-        refrigerate(people, powered);
-        m.outletW = powered ? pattern.outletW() : 0;
-        m.askedA = powered ? pattern.busA() : 0;
-        m.askedW = powered ? pattern.busW() + pattern.inverterW() + m.coolingAskedW + m.refrigeratorAskedW : 0;
+        climate.step(m, now, pattern.flow(), applianceHeatW, powered);
+        refrigerate(vehicle, people, powered);
+        if (powered) {
+            ask(pattern);
+        } else {
+            askNothing();
+        }
 
         openPanels(i);
         m.shorePossibleW = shoreSpec != null && now.hookUp() ? shoreSpec.inletW() * shoreSpec.efficiency() : 0;
@@ -138,6 +151,7 @@ public final class Simulator {
         Battery bank = state.bank;
         bank.open();
         Bus.solve(m, bank);
+        startCooler();
         settleSources(vehicle);
         settleLoads(pattern, powered);
         bank.settle(m.bankA, m.busV, state.cabin.airC());
@@ -147,60 +161,44 @@ public final class Simulator {
         recorder.minute(m, state);
     }
 
-    private void coolCabin(int i, Vehicle vehicle, People people, boolean powered) {
-        int present = people == People.AWAY ? 0 : cabinSpec.people();
-        double airC = state.cabin.airC();
-        double peopleW = present * PeopleHeat.sensibleW(airC);
-        double moistureW = present * PeopleHeat.latentW(airC, people == People.ASLEEP);
-        state.cabin.open(
-                vehicle.moves(),
-                m.outsideC,
-                plan.cabin().faceGainW(i),
-                plan.cabin().glassGainW(i),
-                peopleW + applianceHeatW);
-        double setC = setPointC(people);
-        m.coolingAskedW = 0;
-        m.coolingMissedW = 0;
-        double coilW = 0;
-        boolean wanted = state.cooler != null && !Double.isNaN(setC);
-        if (wanted && powered && state.cooler.mayRun(m.busV)) {
-            double wetBulbC = state.moistAir.wetBulbC(airC, state.cabin.humidityRatio());
-            state.cooler.step(
-                    state.cabin.nodes(),
-                    airC,
-                    state.cabin.massC(),
-                    state.cabin.q1W(),
-                    state.cabin.q2W(),
-                    setC,
-                    wetBulbC,
-                    m.outsideC,
-                    m.busV);
-            state.cabin.cooledTo(state.cooler.node1C(), state.cooler.node2C());
-            m.coolingAskedW = state.cooler.inputW();
-            coilW = state.cooler.latentW();
-        } else {
-            if (state.cooler != null) {
-                state.cooler.off(clock.stepSeconds());
-            }
-            state.cabin.floatFree();
-            m.coolingMissedW = wanted && airC > setC ? state.cooler.fullInputW(m.outsideC) : 0;
-        }
-        state.cabin.moisten(weather.humidityRatio(i), moistureW, coilW);
-    }
-
-    private double setPointC(People people) {
-        return switch (people) {
-            case AWAKE -> cabinSpec.awakeC();
-            case ASLEEP -> cabinSpec.asleepC();
-            case ABOARD -> cabinSpec.aboardC();
-            case AWAY -> cabinSpec.awayC();
-        };
-    }
-
-    private void refrigerate(People people, boolean powered) {
+    private void refrigerate(Vehicle vehicle, People people, boolean powered) {
         if (state.refrigerator != null) {
+            if (shopping && !vehicle.moves()) {
+                state.refrigerator.stock();
+            }
+            shopping = vehicle == Vehicle.TOWN;
             state.refrigerator.step(state.cabin.airC(), people == People.AWAKE, powered);
             m.refrigeratorAskedW = state.refrigerator.askedW();
+        }
+    }
+
+    /** What the loads, the inverter and the air conditioner ask of the bus. */
+    private void ask(LoadPlan.Pattern pattern) {
+        m.outletW = pattern.outletW();
+        m.inverterAskedW = pattern.inverterW();
+        double coolingOnBusW = m.coolingAskedW;
+        if (coolingOnInverter && m.coolingAskedW > 0) {
+            m.outletW += m.coolingAskedW;
+            m.inverterAskedW = inverter.inputW(m.outletW);
+            coolingOnBusW = 0;
+        }
+        m.askedA = pattern.busA();
+        m.askedW = pattern.busW() + m.inverterAskedW + coolingOnBusW + m.refrigeratorAskedW;
+    }
+
+    private void askNothing() {
+        m.outletW = 0;
+        m.inverterAskedW = 0;
+        m.askedA = 0;
+        m.askedW = 0;
+    }
+
+    private void startCooler() {
+        m.startOutletW = 0;
+        m.startBankA = 0;
+        m.startSagV = 0;
+        if (state.cooler != null && state.cooler.startW() > 0) {
+            StartSurge.meet(m, state.bank, state.cooler, coolerSpec, coolingOnInverter ? inverter : null);
         }
     }
 
@@ -293,21 +291,22 @@ public final class Simulator {
     private void settleLoads(LoadPlan.Pattern pattern, boolean powered) {
         double served = powered ? m.servedShare : 0;
         double onBusW = pattern.busA() * m.busV + pattern.busW();
-        m.loadsW = served * (onBusW + pattern.outletW());
-        m.inverterLossW = served * (pattern.inverterW() - pattern.outletW());
+        double outletAskedW = pattern.outletW();
+        m.loadsW = served * (onBusW + outletAskedW);
+        m.inverterLossW = served * (m.inverterAskedW - m.outletW);
         m.coolingW = served * m.coolingAskedW;
         m.refrigeratorW = served * m.refrigeratorAskedW;
         m.unservedW =
-                m.coolingMissedW + (1 - served) * (onBusW + pattern.outletW() + m.coolingAskedW + m.refrigeratorAskedW);
-        totals.served(plan.loads().pattern(m.step), served, m.busV);
+                m.coolingMissedW + (1 - served) * (onBusW + outletAskedW + m.coolingAskedW + m.refrigeratorAskedW);
+        totals.served(m.pattern, served, m.busV);
     }
 
     /** Heat that appliances, converters and bank gave off indoors in this step, W; the cabin feels it in the next. */
     private double heatIndoors(LoadPlan.Pattern pattern) {
-        double heatW = m.inverterLossW > 0 || m.loadsW > 0
-                ? m.servedShare * (pattern.busA() * m.busV * pattern.heatShareOfA() + pattern.heatW())
-                : 0;
+        double heatW =
+                m.loadsW > 0 ? m.servedShare * (pattern.busA() * m.busV * pattern.heatShareOfA() + pattern.heatW()) : 0;
         return heatW
+                + m.inverterLossW
                 + m.refrigeratorW
                 + (m.solarSourceW - m.solarW)
                 + (m.shoreSourceW - m.shoreW)

@@ -61,6 +61,10 @@ public enum Dimension {
     HEAT_CAPACITY("a heat capacity"),
     /** Base volumes per hour. */
     AIR_CHANGES("a rate of air changes"),
+    /** Base m³/h. */
+    AIR_FLOW("an air flow"),
+    /** Base degrees clockwise from north. */
+    HEADING("a heading"),
     /** Base 1/K. */
     TEMPERATURE_COEFFICIENT("a temperature coefficient"),
     /** Base share of capacity per hour. */

@@ -116,6 +116,13 @@ final class Units {
         table.put(Dimension.CONDUCTIVITY, List.of(Unit.of("W/(m K)", 1, "W/mK")));
         table.put(Dimension.HEAT_CAPACITY, List.of(Unit.of("kJ/K", 1e3), Unit.of("Wh/K", 3600), Unit.of("J/K", 1)));
         table.put(Dimension.AIR_CHANGES, List.of(Unit.of("1/h", 1, "/h", "per hour")));
+        table.put(
+                Dimension.AIR_FLOW,
+                List.of(
+                        Unit.of("m³/h", 1, "m3/h"),
+                        Unit.of("ft³/min", 60 * SQUARE_FOOT_M2 * 0.3048, "ft3/min", "cfm", "CFM"),
+                        Unit.of("L/s", 3.6, "l/s")));
+        table.put(Dimension.HEADING, List.of(Unit.of("°", 1, "deg")));
         table.put(Dimension.TEMPERATURE_COEFFICIENT, List.of(Unit.of("%/K", 1e-2, "%/°C", "%/C")));
         table.put(Dimension.CHARGE_RATE, List.of(Unit.of("C", 1, "1/h")));
         table.put(Dimension.SHARE_PER_MONTH, List.of(Unit.of("%/month", 1e-2)));

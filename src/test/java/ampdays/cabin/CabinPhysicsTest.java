@@ -39,4 +39,19 @@ class CabinPhysicsTest {
     void airChanges() {
         assertThat(CabinPhysics.airChangesWK(13, 1, 1)).isCloseTo(4.33, within(0.01));
     }
+
+    /**
+     * Source: textbook orifice, Q = A √(2 Δp/ρ). Warm air of 2.5 m, half of it above the neutral level, presses with
+     * ρ g (2.5 m/2) ΔT/T/2 on average over the gaps; wind presses with a quarter of ρ v²/2 at most behind obstructions.
+     * The correlation must lie between a third of that flow and that flow.
+     */
+    @Test
+    void leakLiesBelowTheOrificeFlow() {
+        double warmthPa = 1.2 * 9.81 * 1.25 * 20 / 300;
+        double byWarmth = 0.01 * Math.sqrt(2 * warmthPa / 1.2);
+        assertThat(CabinPhysics.leakM3S(0.01, 20, 0)).isBetween(byWarmth / 3, byWarmth);
+        assertThat(CabinPhysics.leakM3S(0.01, -20, 0)).isEqualTo(CabinPhysics.leakM3S(0.01, 20, 0));
+        double byWind = 0.01 * Math.sqrt(0.25) * 4;
+        assertThat(CabinPhysics.leakM3S(0.01, 0, 4)).isBetween(byWind / 4, byWind);
+    }
 }

@@ -72,7 +72,7 @@ class CoolingTest {
     @ParameterizedTest
     @CsvSource({"16, 67", "20, 99", "25, 147", "32, 226", "38, 306", "43, 381"})
     void refrigeratorEnergyByAmbient(double ambientC, double dailyWh) {
-        Refrigerator box = new Refrigerator(new RefrigeratorSpec(0.6, 4, 1, 40_000, 45, 0, 0.35, 12, 0, 0), 60);
+        Refrigerator box = new Refrigerator(new RefrigeratorSpec(0.6, 4, 1, 40_000, 45, 0, 0.35, 12, 0, 0, 0), 60);
         double joules = 0;
         for (int i = 0; i < 30 * 1440; i++) {
             box.step(ambientC, false, true);
@@ -88,7 +88,7 @@ class CoolingTest {
     }
 
     private static double runHours(int stepS) {
-        Refrigerator box = new Refrigerator(new RefrigeratorSpec(0.8, 4, 2, 30_000, 50, 0, 0.35, 12, 3, 0), stepS);
+        Refrigerator box = new Refrigerator(new RefrigeratorSpec(0.8, 4, 2, 30_000, 50, 0, 0.35, 12, 3, 0, 0), stepS);
         double joules = 0;
         for (int i = 0; i < 5 * 86_400 / stepS; i++) {
             box.step(33, false, true);
@@ -127,6 +127,22 @@ class CoolingTest {
 
     private static CoolerSpec spec(boolean variableSpeed) {
         return new CoolerSpec(
-                2000, 2.6, CoolingCurves.WINDOW, variableSpeed, 0.3, 0.5, 0.25, 1, 180, 180, 20, 11.7, 0.6, 11.4, 12.5);
+                2000,
+                2.6,
+                CoolingCurves.WINDOW,
+                variableSpeed,
+                0.3,
+                0.5,
+                0.25,
+                1,
+                180,
+                180,
+                20,
+                11.7,
+                0.6,
+                11.4,
+                12.5,
+                1,
+                false);
     }
 }

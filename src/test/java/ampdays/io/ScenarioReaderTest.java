@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import ampdays.cabin.CabinPhysics;
 import ampdays.load.ClockWindow;
 import ampdays.load.LoadSpec;
 import ampdays.load.Occasion;
@@ -191,8 +192,9 @@ class ScenarioReaderTest {
     @Test
     void coversInsulateAndShadeTheGlass() throws Exception {
         var cabin = design(RIGHT.replace("colour: white", "covers: insulated")).cabin();
-        assertThat(cabin.glassUWm2K()).isCloseTo(1 / (1 / 5.8 + 0.5), within(1e-12));
-        assertThat(cabin.glassSolarShare()).isCloseTo(0.65 * 0.20, within(1e-12));
+        assertThat(CabinPhysics.glassWm2K(cabin, true)).isCloseTo(1 / (1 / 5.8 + 0.5), within(1e-12));
+        assertThat(CabinPhysics.glassWm2K(cabin, false)).isCloseTo(5.8, within(1e-12));
+        assertThat(cabin.glassSolarShare() * cabin.covers().passShare()).isCloseTo(0.65 * 0.20, within(1e-12));
     }
 
     @Test
@@ -219,9 +221,10 @@ class ScenarioReaderTest {
                         Occasion.AWAKE,
                         List.of(new ClockWindow(1140, 1350), new ClockWindow(1380, 60)),
                         Double.NaN,
-                        1));
+                        1,
+                        0));
         assertThat(design.loads().get(1))
-                .isEqualTo(new LoadSpec("laptops", 0, 110, true, Occasion.ALWAYS, List.of(), 4, 1));
+                .isEqualTo(new LoadSpec("laptops", 0, 110, true, Occasion.ALWAYS, List.of(), 4, 1, 0));
     }
 
     @Test

@@ -9,7 +9,7 @@ class LoadTest {
     /** Common practice, no source: an inverter loses 8 to 15 % at mid load and far more near idle. */
     @Test
     void inverterInput() {
-        InverterSpec inverter = new InverterSpec(2000, 20, 0.05, 0.06, true);
+        InverterSpec inverter = new InverterSpec(2000, 20, 0.05, 0.06, 4000, true);
         assertThat(inverter.inputW(0)).isEqualTo(20);
         assertThat(1000 / inverter.inputW(1000)).isBetween(0.85, 0.92);
         assertThat(20 / inverter.inputW(20)).isLessThan(0.5);
