@@ -12,7 +12,6 @@ import ampdays.cooling.DashCooling;
 import ampdays.cooling.MoistAir;
 import ampdays.load.InverterSpec;
 import ampdays.load.PreCooling;
-import ampdays.pv.SolarSpec;
 import ampdays.scenario.Design;
 import ampdays.trip.People;
 import ampdays.trip.Stretch;
@@ -57,7 +56,8 @@ final class Climate {
         this.preCooling = design.preCooling().orElse(null);
         this.fuel = design.engine().fuel();
         this.stepS = plan.clock().stepSeconds();
-        this.solarConversion = design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
+        this.solarConversion =
+                design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
         this.inverterShare = design.cooler().map(CoolerSpec::onInverter).orElse(false)
                 ? design.inverter().map(InverterSpec::shareAtRating).orElse(1.0)
                 : 1;
