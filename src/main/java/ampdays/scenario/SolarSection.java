@@ -72,7 +72,7 @@ final class SolarSection {
                         PRACTICE,
                         "Power per area; tells how much roof they cover.")
                 .fixed("tilt", Dimension.ANGLE, 0, 90, "0°", PRACTICE, "While parked; flat while driving.")
-                .fixed("azimuth", Dimension.ANGLE, 0, 360, "180°", PRACTICE, "Tilted towards, clockwise from north.");
+                .fixed("azimuth", Dimension.HEADING, 0, 360, "180°", PRACTICE, "Tilted towards, clockwise from north.");
     }
 
     private static double gapM(String mounting) {

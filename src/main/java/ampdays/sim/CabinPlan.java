@@ -17,7 +17,7 @@ import ampdays.weather.MinuteWeather;
  */
 final class CabinPlan {
     /** Light thrown back by open ground; between sand 0.40 and asphalt 0.12. */
-    private static final double ALBEDO = 0.20;
+    static final double ALBEDO = 0.20;
 
     /** Long-wave emittance of paint; from memory. */
     private static final double EMITTANCE = 0.9;

@@ -19,9 +19,6 @@ final class PanelLight {
     /** Glass front (ASHRAE incidence model). */
     private static final double INCIDENCE_B0 = 0.05;
 
-    /** Light thrown back onto tilted panels by roof and ground; between sand 0.40 and asphalt 0.12. */
-    private static final double ALBEDO = 0.20;
-
     private static final Plane FLAT = Plane.of(0, 0);
 
     private final MinuteWeather weather;
@@ -53,7 +50,8 @@ final class PanelLight {
         double beamWm2 = PlaneOfArray.beamWm2(dniWm2, incidence);
         double aroundSunWm2 = PlaneOfArray.circumsolarWm2(dhiWm2, dniWm2, extraWm2, incidence, cosZenith);
         double evenWm2 = PlaneOfArray.evenSkyWm2(dhiWm2, dniWm2, extraWm2, plane.skyView()) * shade.diffuseShare()
-                + PlaneOfArray.groundWm2(weather.ghiWm2(step) * shade.beamShare(), ALBEDO, plane.groundView());
+                + PlaneOfArray.groundWm2(
+                        weather.ghiWm2(step) * shade.beamShare(), CabinPlan.ALBEDO, plane.groundView());
         totalWm2 = (beamWm2 + aroundSunWm2) * shade.beamShare() + evenWm2;
         double sunnyWm2 = (beamWm2 * IncidenceAngle.ashrae(incidence, INCIDENCE_B0) + aroundSunWm2)
                 * partShade.litShare(shade.beamShare());
