@@ -38,6 +38,12 @@ final class Exit {
         return INTERNAL_ERROR;
     }
 
+    /** For text on standard output that did not arrive. */
+    static int ofLostScreen(PrintWriter err) {
+        err.println("Not all could be written to standard output: the disk is full, or nobody reads it any more.");
+        return FILE_TROUBLE;
+    }
+
     private static String plain(IOException trouble) {
         if (trouble instanceof NoSuchFileException missing) {
             return missing.getFile() + ": there is no such file. Check the path.";

@@ -5,7 +5,6 @@ import ampdays.io.InputProblem;
 import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
 import ampdays.scenario.Scenario;
-import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
 import ampdays.sim.RunPlan;
@@ -27,26 +26,18 @@ import java.util.TreeMap;
 final class Loaded {
     private final Path path;
     private final ScenarioFile file;
-    private final Scenario scenario;
     private final Map<String, WeatherSeries> weather = new TreeMap<>();
     private final Set<String> remarks = new LinkedHashSet<>();
 
-    private Loaded(Path path, ScenarioFile file, Scenario scenario) {
+    private Loaded(Path path, ScenarioFile file) {
         this.path = path;
         this.file = file;
-        this.scenario = scenario;
     }
 
     /** Reads a scenario and every weather file that it names. */
     static Loaded read(Path path) throws IOException, InputException {
-        ScenarioFile file = ScenarioReader.read(path);
-        Loaded loaded;
-        try {
-            loaded = new Loaded(path, file, file.scenario());
-        } catch (ScenarioException e) {
-            throw new IllegalStateException("a scenario that was checked cannot be built", e);
-        }
-        for (Variant variant : loaded.scenario.variants()) {
+        Loaded loaded = new Loaded(path, ScenarioReader.read(path));
+        for (Variant variant : loaded.scenario().variants()) {
             loaded.readWeather(variant);
         }
         return loaded;
@@ -77,7 +68,7 @@ final class Loaded {
     }
 
     Scenario scenario() {
-        return scenario;
+        return file.scenario();
     }
 
     /** What the reader derived, repaired or doubts, in plain words. */
@@ -89,7 +80,7 @@ final class Loaded {
     List<RunPlan> plans(int stepSeconds) throws InputException {
         RunPlan.Maker maker = new RunPlan.Maker(stepSeconds);
         List<RunPlan> plans = new ArrayList<>();
-        for (Variant variant : scenario.variants()) {
+        for (Variant variant : scenario().variants()) {
             plans.add(plan(maker, variant));
         }
         return plans;
@@ -97,7 +88,7 @@ final class Loaded {
 
     /** Refuses weather that does not cover the trip of a variant. */
     void requireCoverage() throws InputException {
-        for (Variant variant : scenario.variants()) {
+        for (Variant variant : scenario().variants()) {
             Trip trip = variant.trip();
             long start = trip.start().atStartOfDay(trip.zone()).toEpochSecond();
             long end =

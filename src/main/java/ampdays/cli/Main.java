@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.io.PresetReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -45,7 +46,18 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(run(writer(System.out), writer(System.err), args));
+        warmUp();
+        PrintWriter out = writer(System.out);
+        PrintWriter err = writer(System.err);
+        int code = run(out, err, args);
+        System.exit(out.checkError() ? Exit.ofLostScreen(err) : code);
+    }
+
+    /** Has a second core, if there is one, read the presets while this one parses the command line. */
+    private static void warmUp() {
+        Thread thread = new Thread(PresetReader::presets, "presets");
+        thread.setDaemon(true);
+        thread.start();
     }
 
     private static PrintWriter writer(PrintStream stream) {

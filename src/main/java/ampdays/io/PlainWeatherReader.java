@@ -19,7 +19,7 @@ final class PlainWeatherReader {
     /** A year for rows without one when they write 29 February. */
     private static final int LEAP_YEAR = 2024;
 
-    private static final Pattern LEAP_DAY = Pattern.compile("0?2-29[ T]");
+    private static final List<String> LEAP_DAY = List.of("02-29", "2-29");
     private static final Pattern TIME =
             Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})[ T](\\d{1,2}):([0-5]\\d)(?::([0-5]\\d))?");
     private static final Pattern INTERVAL = Pattern.compile("(\\d{1,5}) *(s|min|h)");
@@ -71,7 +71,7 @@ final class PlainWeatherReader {
         text.throwIfWrong();
         WeatherRows rows = new WeatherRows(text, text.size());
         for (int row = line + 1; row <= text.size(); row++) {
-            if (LEAP_DAY.matcher(text.line(row)).lookingAt()) {
+            if (LEAP_DAY.stream().anyMatch(text.line(row)::startsWith)) {
                 yearOfNone = LEAP_YEAR;
             }
         }

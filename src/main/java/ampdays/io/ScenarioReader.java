@@ -3,10 +3,12 @@ package ampdays.io;
 import ampdays.io.ScenarioWalk.Entry;
 import ampdays.scenario.Origin;
 import ampdays.scenario.Problem;
+import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.ScenarioFile.Option;
 import ampdays.scenario.Values;
+import ampdays.scenario.Variant;
 import ampdays.scenario.VariantBuilder;
 import java.io.IOException;
 import java.nio.charset.CharacterCodingException;
@@ -41,7 +43,7 @@ public final class ScenarioReader {
     }
 
     /**
-     * Reads and checks a scenario; every variant of what it returns can be built.
+     * Reads and checks a scenario and builds its variants.
      *
      * @throws InputException when the scenario is wrong, with all that is wrong
      * @throws IOException when the file cannot be read at all
@@ -62,10 +64,12 @@ public final class ScenarioReader {
         base = walk.map(entries, "", base);
         List<Option> read = options == null ? List.of() : options(walk, options, base);
         failedPaths.addAll(walk.failedPaths());
-        build(base, read);
+        List<Variant> variants = build(base, read);
         refuseIfWrong();
         String name = file.replaceFirst("\\.[^.]+$", "");
-        return new ScenarioFile(name, base, read);
+        String title = base.word("title");
+        Scenario scenario = new Scenario(name, title.isEmpty() ? name : title, base.word("notes"), variants);
+        return new ScenarioFile(scenario, base, read);
     }
 
     /** Top-level entries of a file; stops when it is not YAML at all. */
@@ -150,20 +154,23 @@ public final class ScenarioReader {
         return options;
     }
 
-    private void build(Values base, List<Option> options) {
-        if (!built("", ScenarioFile.BASE_NAME, base)) {
-            return;
+    /** All variants, the base design first; what cannot be built is a problem. */
+    private List<Variant> build(Values base, List<Option> options) {
+        List<Variant> variants = new ArrayList<>();
+        built("", ScenarioFile.BASE_NAME, base).ifPresent(variants::add);
+        if (!variants.isEmpty()) {
+            for (Option option : options) {
+                built("Option \"" + option.name() + "\": ", option.name(), option.values())
+                        .ifPresent(variants::add);
+            }
         }
-        for (Option option : options) {
-            built("Option \"" + option.name() + "\": ", option.name(), option.values());
-        }
+        return variants;
     }
 
-    private boolean built(String prefix, String name, Values values) {
+    private Optional<Variant> built(String prefix, String name, Values values) {
         checkWeather(values);
         try {
-            VariantBuilder.build(name, values);
-            return true;
+            return Optional.of(VariantBuilder.build(name, values));
         } catch (ScenarioException e) {
             for (Problem problem : e.problems()) {
                 if (!isFollowOn(problem)) {
@@ -172,7 +179,7 @@ public final class ScenarioReader {
                             origin.source(), origin.line(), origin.column(), prefix + problem.message()));
                 }
             }
-            return false;
+            return Optional.empty();
         }
     }
 

@@ -8,7 +8,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
@@ -16,7 +15,8 @@ import org.apache.commons.csv.CSVRecord;
 final class WeatherText {
     private static final int MOST_PROBLEMS = 20;
     private static final int LINES_LOOKED_AT = 20;
-    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d{1,15}\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,2})?");
+    /** What numbers are written with; keeps out the letters that Java would take after a number. */
+    private static final String NUMBER_SIGNS = "0123456789.-+eE";
 
     private final String file;
     private final List<String> lines;
@@ -141,9 +141,26 @@ final class WeatherText {
 
     /** A number, or not a number after noting the problem. */
     double number(int line, int cell, String text, String name) {
-        if (NUMBER.matcher(text).matches()) {
-            return Double.parseDouble(text);
+        if (hasNumberSignsOnly(text)) {
+            try {
+                return Double.parseDouble(text);
+            } catch (NumberFormatException e) {
+                return notNumber(line, cell, text, name);
+            }
         }
+        return notNumber(line, cell, text, name);
+    }
+
+    private static boolean hasNumberSignsOnly(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (NUMBER_SIGNS.indexOf(text.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double notNumber(int line, int cell, String text, String name) {
         String repair = text.indexOf(',') < 0 ? "" : " The decimal sign is a point.";
         String read =
                 text.isEmpty() ? " is empty; expected is a number." : " is \"" + text + "\", which is not a number.";

@@ -48,8 +48,8 @@ public final class WholeFile {
         if (e instanceof FileAlreadyExistsException exists) {
             return exists.getFile() + " is a file, not a folder";
         }
-        if (e instanceof FileSystemException system && system.getReason() != null) {
-            return system.getReason();
+        if (e instanceof FileSystemException system) {
+            return system.getReason() != null ? system.getReason() : "nothing can be made at " + system.getFile();
         }
         return e.getMessage() == null ? "the disk refused it" : e.getMessage();
     }

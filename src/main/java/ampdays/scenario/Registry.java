@@ -18,6 +18,9 @@ public final class Registry {
 
     private static final Map<String, Parameter> BY_PATH = byPath();
 
+    private static final List<List<String>> KEYS_OF_PATHS =
+            BY_PATH.keySet().stream().map(Registry::keys).toList();
+
     private static final Map<String, Section> BY_NAME =
             SECTIONS.stream().collect(Collectors.toUnmodifiableMap(Section::name, s -> s));
 
@@ -33,6 +36,10 @@ public final class Registry {
             }
         }
         return Collections.unmodifiableMap(map);
+    }
+
+    private static List<String> keys(String path) {
+        return path.isEmpty() ? List.of() : List.of(path.split("\\.", -1));
     }
 
     public static List<Section> sections() {
@@ -70,18 +77,19 @@ public final class Registry {
 
     /** Keys that may follow a path; {@code *} stands for a free name. */
     public static List<String> children(String path) {
-        List<String> keys = new ArrayList<>();
-        String[] prefix = path.isEmpty() ? new String[0] : path.split("\\.", -1);
-        for (String known : BY_PATH.keySet()) {
-            String[] parts = known.split("\\.", -1);
-            boolean below = parts.length > prefix.length;
-            for (int i = 0; below && i < prefix.length; i++) {
-                below = parts[i].equals(prefix[i]) || (i > 0 && parts[i].equals("*") && !BY_PATH.containsKey(path));
+        List<String> children = new ArrayList<>();
+        List<String> prefix = keys(path);
+        boolean named = !BY_PATH.containsKey(path);
+        for (List<String> known : KEYS_OF_PATHS) {
+            boolean below = known.size() > prefix.size();
+            for (int i = 0; below && i < prefix.size(); i++) {
+                below = known.get(i).equals(prefix.get(i))
+                        || (i > 0 && named && known.get(i).equals("*"));
             }
-            if (below && !keys.contains(parts[prefix.length])) {
-                keys.add(parts[prefix.length]);
+            if (below && !children.contains(known.get(prefix.size()))) {
+                children.add(known.get(prefix.size()));
             }
         }
-        return keys;
+        return children;
     }
 }

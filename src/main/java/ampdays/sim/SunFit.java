@@ -12,13 +12,15 @@ import java.util.function.IntToDoubleFunction;
  * stamps shows as light that comes too early or too late. Test: {@code SunFitTest}.
  *
  * <p>Two signs are looked at. Where a file has all three kinds of light, the beam on the level, {@code DNI cos z}, must make up
- * what global light has beyond diffuse light: clouds do not matter there, and a quarter of an hour shows. Where it has not (or
- * this closes), global light is compared with the sun's height, which shows half an hour under a clear sky and an hour under
- * any. Give the series as its file has it: light made by {@link SkyCompletion} closes by its making.
+ * what global light has beyond diffuse light: clouds do not matter there, and a quarter of an hour shows. Where it has not, or
+ * no shift would mend what does not close, global light is compared with the sun's height, which shows half an hour under a
+ * clear sky and an hour under any. Give the series as its file has it: light made by {@link SkyCompletion} closes by its making.
  */
 public final class SunFit {
     private static final int QUARTER_SECONDS = 900;
-    private static final int SUN_STEP_SECONDS = 300;
+    /** Shortest step of the sun, for intervals that quarter hours do not divide. */
+    private static final int SHORT_STEP_SECONDS = 300;
+
     private static final int MOST_QUARTERS = 12;
     /** To what share global light's misfit must shrink before a warning is given; afternoon clouds feign less. */
     private static final double GLOBAL_MARGIN = 0.85;
@@ -28,11 +30,13 @@ public final class SunFit {
     private static final double LEAST_MISFIT = 0.001;
 
     private final WeatherSeries series;
+    private final int sunStepSeconds;
     private final double[] heightSums;
 
     private SunFit(WeatherSeries series) {
         this.series = series;
-        this.heightSums = heightSums(series.info(), series.size());
+        this.sunStepSeconds = series.info().stepSeconds() % QUARTER_SECONDS == 0 ? QUARTER_SECONDS : SHORT_STEP_SECONDS;
+        this.heightSums = heightSums(series.info(), series.size(), sunStepSeconds);
     }
 
     /**
@@ -42,6 +46,9 @@ public final class SunFit {
      */
     public static Optional<String> warning(WeatherSeries series) {
         SunFit fit = new SunFit(series);
+        if (fit.closureMisfit(0) <= LEAST_MISFIT) {
+            return Optional.empty();
+        }
         int byClosure = bestShiftQuarters(fit::closureMisfit, CLOSURE_MARGIN);
         int best = byClosure != 0 ? byClosure : bestShiftQuarters(fit::globalMisfit, GLOBAL_MARGIN);
         if (best == 0) {
@@ -74,15 +81,15 @@ public final class SunFit {
     }
 
     /** Running sums of {@code max(cos z, 0)} in steps that divide a quarter hour, from 3 h before the series to 3 h after. */
-    private static double[] heightSums(SeriesInfo info, int intervals) {
-        int marginSteps = MOST_QUARTERS * QUARTER_SECONDS / SUN_STEP_SECONDS;
-        int steps = Math.toIntExact((long) intervals * info.stepSeconds() / SUN_STEP_SECONDS) + 2 * marginSteps + 1;
+    private static double[] heightSums(SeriesInfo info, int intervals, int stepSeconds) {
+        int marginSteps = MOST_QUARTERS * QUARTER_SECONDS / stepSeconds;
+        int steps = Math.toIntExact((long) intervals * info.stepSeconds() / stepSeconds) + 2 * marginSteps + 1;
         SunPath path = SunPath.of(
                 info.latitudeDeg(),
                 info.longitudeDeg(),
                 info.elevationM(),
                 info.startEpochSecond() - MOST_QUARTERS * QUARTER_SECONDS,
-                SUN_STEP_SECONDS,
+                stepSeconds,
                 steps);
         double[] sums = new double[steps + 1];
         for (int i = 0; i < steps; i++) {
@@ -128,8 +135,8 @@ public final class SunFit {
     private double height(int row, int shiftQuarters) {
         int interval = series.info().stepSeconds();
         long begin = (long) (MOST_QUARTERS + shiftQuarters) * QUARTER_SECONDS + (long) row * interval;
-        int from = (int) (begin / SUN_STEP_SECONDS);
-        int to = (int) ((begin + interval) / SUN_STEP_SECONDS);
+        int from = (int) (begin / sunStepSeconds);
+        int to = (int) ((begin + interval) / sunStepSeconds);
         int last = to > from ? to : from + 1;
         return (heightSums[last] - heightSums[from]) / (last - from);
     }
