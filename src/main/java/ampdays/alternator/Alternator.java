@@ -1,26 +1,31 @@
 package ampdays.alternator;
 
 import ampdays.heat.TwoNodeStep;
+import java.util.EnumMap;
+import java.util.Map;
 
 /**
  * One alternator during one run: winding and case temperatures, ramp. One run, one thread.
  *
- * <p>A step is {@link #open} (how much current now, and why no more), then {@link #settle} with the current drawn.
+ * <p>A step is {@link #open} (how much current now, and why no more), then {@link #settle} with the current drawn. Limits
+ * and loss of a step are those at the middle between its start and the end foretold from it, so that the feedback of warm
+ * copper and of the cut-back is of second order in the step. Leaves out: that the loss of a step with a ramp in it is that
+ * of its mean current. Reference: AlternatorIntegrationTest.
  */
 public final class Alternator {
     private final AlternatorSpec spec;
     private final EngineSpec engine;
     private final double stepS;
-    private final double maxA;
+    private final double endA;
     private final double copperOhm;
-    private final Speed stopped;
-    private final Speed idle;
-    private final Speed town;
-    private final Speed highway;
+    private final Map<EngineState, Speed> speeds = new EnumMap<>(EngineState.class);
 
+    private EngineState state = EngineState.STOPPED;
     private Speed speed;
     private double windingC;
     private double caseC;
+    private double windingAirW;
+    private double caseW;
     private double runningS;
     private double steadyA;
     private double rampShare;
@@ -28,9 +33,10 @@ public final class Alternator {
 
     /** What depends on the rotor's speed alone, worked out once. */
     private record Speed(
-            double rotorRpm,
+            WindingTable curve,
+            WindingTable belt,
             double turningLossW,
-            double beltW,
+            double capA,
             double toWindingWK,
             double toCaseWK,
             TwoNodeStep nodes) {}
@@ -39,102 +45,115 @@ public final class Alternator {
         this.spec = spec;
         this.engine = engine;
         this.stepS = stepS;
-        this.maxA = AlternatorPhysics.maxA(spec.ratedA(), spec.cutInRpm(), spec.curveRpm());
+        this.endA = spec.curve().endA();
         this.copperOhm = AlternatorPhysics.copperOhm(spec.ratedA(), spec.halfLoadEfficiency());
-        this.stopped = speed(0, airDensityShare);
-        this.idle = speed(engine.idleRpm(), airDensityShare);
-        this.town = speed(engine.townRpm(), airDensityShare);
-        this.highway = speed(engine.highwayRpm(), airDensityShare);
-        this.speed = stopped;
+        for (EngineState each : EngineState.values()) {
+            speeds.put(each, speed(engine.rpm(each) * spec.pulleyRatio(), airDensityShare));
+        }
+        this.speed = speeds.get(state);
         this.windingC = startC;
         this.caseC = startC;
     }
 
-    private Speed speed(double engineRpm, double airDensityShare) {
-        double rotorRpm = engineRpm * spec.pulleyRatio();
+    private Speed speed(double rotorRpm, double airDensityShare) {
         double cooling = AlternatorPhysics.coolingShare(rotorRpm, airDensityShare);
+        double turningLossW = AlternatorPhysics.turningLossW(rotorRpm, spec.ratedA());
+        double beltW = AlternatorPhysics.beltW(rotorRpm, spec.beltW(), spec.beltRpm());
         double toWindingWK = spec.windingToAirWK() * cooling;
         double toCaseWK = spec.caseToAirWK() * cooling;
         return new Speed(
-                rotorRpm,
-                AlternatorPhysics.turningLossW(rotorRpm, spec.ratedA()),
-                AlternatorPhysics.beltW(rotorRpm, spec.beltW(), spec.beltRpm()),
+                new WindingTable(windingC -> spec.curve().currentA(rotorRpm, windingC)),
+                new WindingTable(windingC -> AlternatorPhysics.beltCurrentA(
+                        beltW, spec.setPointV(), copperOhm, windingC, spec.ratedA(), turningLossW)),
+                turningLossW,
+                spec.capA(rotorRpm),
                 toWindingWK,
                 toCaseWK,
                 new TwoNodeStep(spec.windingJK(), spec.caseJK(), toWindingWK, toCaseWK, spec.windingToCaseWK(), stepS));
     }
 
-    /** Begins a step with the engine off. */
-    public void openStopped() {
-        speed = stopped;
-        runningS = 0;
-        steadyA = 0;
-        rampShare = 0;
+    /**
+     * Begins a step.
+     *
+     * @param underBonnetC air around it, °C
+     */
+    public void open(EngineState now, double underBonnetC) {
+        if (state != now) {
+            state = now;
+            speed = speeds.get(now);
+        }
+        windingAirW = speed.toWindingWK * underBonnetC;
+        caseW = speed.turningLossW + speed.toCaseWK * underBonnetC;
+        if (now == EngineState.STOPPED) {
+            runningS = 0;
+            steadyA = 0;
+            rampShare = 0;
+            return;
+        }
+        boolean ramps = runningS < spec.startDelayS() + spec.rampS();
+        rampShare = ramps ? AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS()) : 1;
+        runningS += stepS;
+        double atStartA = rampShare * steadyA(windingC, caseC);
+        double windingW = windingAirW + lossW(atStartA, windingC);
+        double rest1C = speed.nodes.rest1C(windingW, caseW);
+        double rest2C = speed.nodes.rest2C(windingW, caseW);
+        double d1K = windingC - rest1C;
+        double d2K = caseC - rest2C;
+        steadyA = steadyA(
+                (windingC + rest1C + speed.nodes.after1K(d1K, d2K)) / 2,
+                (caseC + rest2C + speed.nodes.after2K(d1K, d2K)) / 2);
+        if (ramps) {
+            limit = AlternatorLimit.START_RAMP;
+        }
     }
 
-    /** Begins a step with the engine at idle. */
-    public void openIdle() {
-        open(idle);
-    }
-
-    /** Begins a step in town traffic. */
-    public void openTown() {
-        open(town);
-    }
-
-    /** Begins a step on the highway. */
-    public void openHighway() {
-        open(highway);
-    }
-
-    private void open(Speed now) {
-        speed = now;
-        double least = AlternatorPhysics.curveA(now.rotorRpm, maxA, spec.cutInRpm(), spec.curveRpm(), windingC);
+    /** Current at two temperatures but for the ramp, A; names the limit. */
+    private double steadyA(double atWindingC, double atCaseC) {
+        double least = speed.curve.currentA(atWindingC);
         AlternatorLimit why = AlternatorLimit.ROTOR_SPEED;
-        double beltA = AlternatorPhysics.beltCurrentA(
-                now.beltW, spec.setPointV(), copperOhm, windingC, spec.ratedA(), now.turningLossW);
+        double beltA = speed.belt.currentA(atWindingC);
         if (beltA < least) {
             least = beltA;
             why = AlternatorLimit.BELT;
         }
-        if (spec.capA() < least) {
-            least = spec.capA();
+        if (speed.capA < least) {
+            least = speed.capA;
             why = AlternatorLimit.REGULATOR_CAP;
         }
-        double cool = AlternatorPhysics.cutBackShare(caseC, spec.cutBackFromC(), spec.cutBackToC());
-        double heatA = cool * (spec.capA() < maxA ? spec.capA() : maxA);
+        double cool = AlternatorPhysics.cutBackShare(atCaseC, spec.cutBackFromC(), spec.cutBackToC());
+        double heatA = cool * (speed.capA < endA ? speed.capA : endA);
         if (cool < 1 && heatA < least) {
             least = heatA;
             why = AlternatorLimit.HEAT;
         }
-        steadyA = least;
-        rampShare = 1;
-        if (runningS < spec.startDelayS() + spec.rampS()) {
-            rampShare = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
-            why = AlternatorLimit.START_RAMP;
-        }
         if (limit != why) {
             limit = why;
         }
-        runningS += stepS;
+        return least;
     }
 
     /**
      * Ends the step.
      *
      * @param currentA mean current drawn, A
-     * @param underBonnetC air around it, °C
      */
-    public void settle(double currentA, double underBonnetC) {
-        double lossW = AlternatorPhysics.electricalLossW(currentA, copperOhm, windingC, spec.ratedA());
-        double q1W = lossW + speed.toWindingWK * underBonnetC;
-        double q2W = speed.turningLossW + speed.toCaseWK * underBonnetC;
-        double rest1C = speed.nodes.rest1C(q1W, q2W);
-        double rest2C = speed.nodes.rest2C(q1W, q2W);
+    public void settle(double currentA) {
+        double windingW = windingAirW + lossW(currentA, windingC);
+        if (currentA > 0) {
+            double restC = speed.nodes.rest1C(windingW, caseW);
+            double endC = restC + speed.nodes.after1K(windingC - restC, caseC - speed.nodes.rest2C(windingW, caseW));
+            windingW = windingAirW + lossW(currentA, (windingC + endC) / 2);
+        }
+        double rest1C = speed.nodes.rest1C(windingW, caseW);
+        double rest2C = speed.nodes.rest2C(windingW, caseW);
         double d1K = windingC - rest1C;
         double d2K = caseC - rest2C;
         windingC = rest1C + speed.nodes.after1K(d1K, d2K);
         caseC = rest2C + speed.nodes.after2K(d1K, d2K);
+    }
+
+    private double lossW(double currentA, double atC) {
+        return AlternatorPhysics.electricalLossW(currentA, copperOhm, atC, spec.ratedA());
     }
 
     /**
@@ -149,9 +168,7 @@ public final class Alternator {
         if (currentA <= otherwiseA) {
             return 0;
         }
-        double moreW = (currentA - otherwiseA) * outputV
-                + AlternatorPhysics.electricalLossW(currentA, copperOhm, windingC, spec.ratedA())
-                - AlternatorPhysics.electricalLossW(otherwiseA, copperOhm, windingC, spec.ratedA());
+        double moreW = (currentA - otherwiseA) * outputV + lossW(currentA, windingC) - lossW(otherwiseA, windingC);
         return AlternatorPhysics.fuelLitresPerH(moreW, engine.fuel()) * stepS / 3600;
     }
 
@@ -178,6 +195,11 @@ public final class Alternator {
     /** What keeps it from giving more. */
     public AlternatorLimit limit() {
         return limit;
+    }
+
+    /** Seconds that the engine has been on; while a step is open, up to its end. */
+    public double runningS() {
+        return runningS;
     }
 
     public double caseC() {

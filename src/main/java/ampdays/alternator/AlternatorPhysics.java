@@ -22,8 +22,12 @@ public final class AlternatorPhysics {
     /** Temperature coefficient of copper, 1/K (IEC 60028). */
     static final double COPPER_PER_K = 0.00393;
 
-    private static final double IMAX_PER_K = 0.00154;
-    private static final double CUT_IN_PER_K = 0.00122;
+    /** Fall of the curve's end value with winding temperature, 1/K; our fit, see {@link #curveA}. */
+    static final double IMAX_PER_K = 0.00154;
+
+    /** Rise of the cut-in speed with winding temperature, 1/K; our fit, see {@link #curveA}. */
+    static final double CUT_IN_PER_K = 0.00122;
+
     private static final double RATED_RPM = 6000;
     private static final double COOLING_EXPONENT = 0.7;
     private static final double STILL_SHARE = 0.12;

@@ -1,16 +1,17 @@
 package ampdays.alternator;
 
 import ampdays.units.Require;
+import java.util.List;
 
 /**
  * One alternator with its regulator, belt and heat.
  *
  * @param ratedA rated current, cold, at 6,000 rotor revolutions per minute (ISO 8854), A
- * @param cutInRpm rotor speed at which it begins to give current, cold, 1/min
- * @param curveRpm how far above that the curve reaches 63 % of its end value, 1/min
+ * @param curve most current by rotor speed and winding temperature
  * @param pulleyRatio rotor revolutions per engine revolution
  * @param setPointV voltage the regulator holds at its sense point, V
  * @param capA current the regulator allows, A
+ * @param capPoints what it allows by rotor speed besides, straight between the points; may be empty
  * @param startDelayS seconds after the engine starts before it gives current, s
  * @param rampS seconds from there to full current, s
  * @param cutBackFromC case temperature at which the regulator begins to cut back, °C
@@ -27,11 +28,11 @@ import ampdays.units.Require;
  */
 public record AlternatorSpec(
         double ratedA,
-        double cutInRpm,
-        double curveRpm,
+        OutputCurve curve,
         double pulleyRatio,
         double setPointV,
         double capA,
+        List<OutputPoint> capPoints,
         double startDelayS,
         double rampS,
         double cutBackFromC,
@@ -47,11 +48,11 @@ public record AlternatorSpec(
         double cableOhm) {
     public AlternatorSpec {
         Require.within("rated current", ratedA, 1, 2000);
-        Require.within("cut-in speed", cutInRpm, 100, 5000);
-        Require.within("curve speed", curveRpm, 50, 10_000);
         Require.within("pulley ratio", pulleyRatio, 0.5, 6);
         Require.positive("set point", setPointV);
         Require.positive("regulator cap", capA);
+        capPoints = List.copyOf(capPoints);
+        OutputPoint.rising("regulator's cap", capPoints);
         Require.notNegative("start delay", startDelayS);
         Require.notNegative("ramp", rampS);
         if (!(cutBackToC > cutBackFromC)) {
@@ -66,5 +67,11 @@ public record AlternatorSpec(
         Require.positive("winding to air conductance", windingToAirWK);
         Require.positive("case to air conductance", caseToAirWK);
         Require.positive("cable resistance", cableOhm);
+    }
+
+    /** Current the regulator allows at a rotor speed, A. */
+    double capA(double rotorRpm) {
+        double bySpeedA = OutputPoint.straightA(capPoints, rotorRpm);
+        return bySpeedA < capA ? bySpeedA : capA;
     }
 }

@@ -1,6 +1,6 @@
 package ampdays.alternator;
 
-/** The charger between the factory alternator and the house bank: constant efficiency behind a cable. */
+/** The electrical side of the charger between the factory alternator and the house bank: constant efficiency, a cable. */
 public final class DcDcCharger {
     private DcDcCharger() {}
 
@@ -23,5 +23,17 @@ public final class DcDcCharger {
     public static double inputA(double outputW, double sourceV, double cableOhm, double efficiency) {
         double root = sourceV * sourceV - 4 * cableOhm * outputW / efficiency;
         return root < 0 ? sourceV / (2 * cableOhm) : (sourceV - Math.sqrt(root)) / (2 * cableOhm);
+    }
+
+    /**
+     * Largest input current, A: where the cable's drop leaves the least input voltage, I = (U - Umin)/Rc, and never
+     * beyond the current of largest power, U/(2 Rc); 0 when the source itself lies below the least voltage. Reference:
+     * FactoryUnitTest (Ohm's law).
+     *
+     * @param leastInputV voltage at the charger below which it draws no more, V
+     */
+    public static double mostInputA(double sourceV, double leastInputV, double cableOhm) {
+        double heldV = leastInputV > sourceV / 2 ? leastInputV : sourceV / 2;
+        return sourceV > heldV ? (sourceV - heldV) / cableOhm : 0;
     }
 }

@@ -5,21 +5,27 @@ import ampdays.units.Require;
 /**
  * The factory alternator and the DC-DC charger behind it.
  *
- * @param vehicleIdleA what the vehicle itself takes at idle, A
+ * @param voltage of the vehicle's system at the take-off point
+ * @param vehicleIdleA what the vehicle itself takes at idle and fast idle, A
  * @param vehicleDrivingA what it takes while driving, A
- * @param chargerA rating of the charger at its output, A
- * @param chargerEfficiency output over input, 0 to 1
  */
 public record FactorySpec(
         AlternatorSpec alternator,
+        SystemVoltage voltage,
         double vehicleIdleA,
         double vehicleDrivingA,
-        double chargerA,
-        double chargerEfficiency) {
+        ChargerSpec charger) {
     public FactorySpec {
         Require.notNegative("vehicle load at idle", vehicleIdleA);
         Require.notNegative("vehicle load while driving", vehicleDrivingA);
-        Require.positive("charger rating", chargerA);
-        Require.within("charger efficiency", chargerEfficiency, 0.5, 1);
+    }
+
+    /** What the vehicle itself takes, A. */
+    double vehicleA(EngineState state) {
+        return switch (state) {
+            case STOPPED -> 0;
+            case IDLE, FAST_IDLE -> vehicleIdleA;
+            case TOWN, HIGHWAY -> vehicleDrivingA;
+        };
     }
 }

@@ -1,37 +1,47 @@
 package ampdays.alternator;
 
 /**
- * Air under the bonnet: outside air plus a rise that follows the driving state with a lag, exact for a constant target
- * over the step. Leaves out the extra soak of the first minutes after a stop. One run, one thread.
+ * Air under the bonnet, above outside air. With the engine on it follows the rise of the driving state with a lag. Once
+ * the engine stops, air stands still around hot iron: the rise strives, faster, for that of the soak, which fades as the
+ * engine cools. A start from cold leaves little heat to soak: the engine's warmth grows from 0 to 1 with the same lag as
+ * the air.
+ *
+ * <pre>
+ * on        dr/dt = (R(state) - r)/tau     dw/dt = (1 - w)/tau
+ * stopped   dr/dt = (Rsoak w - r)/taus     dw/dt = -w/tauc
+ * </pre>
+ *
+ * Exact for a state that holds over the step. Leaves out: sun on the bonnet, wind, the fan that runs on. Reference:
+ * UnderBonnetTest (bands of practice; the closed form by integration). One run, one thread.
  */
 public final class UnderBonnet {
     private final EngineSpec engine;
-    private final double remains;
+    private final double remainsOn;
+    private final double remainsSoak;
+    private final double remainsWarm;
+    private final double soakGain;
     private double riseK;
+    private double warmth;
 
     public UnderBonnet(EngineSpec engine, double stepS) {
         this.engine = engine;
-        this.remains = Math.exp(-stepS / (engine.riseMinutes() * 60));
+        double minutes = stepS / 60;
+        this.remainsOn = Math.exp(-minutes / engine.riseMinutes());
+        this.remainsSoak = Math.exp(-minutes / engine.soakMinutes());
+        this.remainsWarm = Math.exp(-minutes / engine.coolMinutes());
+        this.soakGain = engine.coolMinutes() / (engine.coolMinutes() - engine.soakMinutes());
     }
 
-    public void stopped() {
-        follow(0);
-    }
-
-    public void idle() {
-        follow(engine.idleRiseK());
-    }
-
-    public void town() {
-        follow(engine.townRiseK());
-    }
-
-    public void highway() {
-        follow(engine.highwayRiseK());
-    }
-
-    private void follow(double targetK) {
-        riseK = targetK + (riseK - targetK) * remains;
+    /** Advances by a step in which the engine is in one state. */
+    public void step(EngineState state) {
+        double targetK = engine.riseK(state);
+        if (state == EngineState.STOPPED) {
+            riseK = riseK * remainsSoak + targetK * warmth * soakGain * (remainsWarm - remainsSoak);
+            warmth *= remainsWarm;
+        } else {
+            riseK = targetK + (riseK - targetK) * remainsOn;
+            warmth = 1 + (warmth - 1) * remainsOn;
+        }
     }
 
     /** Rise above outside air at the end of the last step, K. */

@@ -8,6 +8,7 @@ import ampdays.scenario.Variant;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
 import ampdays.study.Comparison;
+import ampdays.study.HotTest;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -41,6 +42,13 @@ final class RunCommand implements Callable<Integer> {
                     "Do not simulate; print the design with every default filled in and where each value came from.")
     private boolean show;
 
+    @Option(
+            names = "--hot-test",
+            description =
+                    "Do not simulate days; predict the spare amps of the alternators, cold and hot, at idle, fast idle"
+                            + " and cruise.")
+    private boolean hotTest;
+
     @Mixin
     private Outputs outputs;
 
@@ -50,6 +58,12 @@ final class RunCommand implements Callable<Integer> {
         Variant variant = loaded.scenario().variant(option).orElseThrow(() -> unknown(loaded.scenario()));
         if (show) {
             show(loaded.file().values(option).orElseThrow());
+            return Exit.DONE;
+        }
+        if (hotTest) {
+            HotTest test = HotTest.of(variant).orElseThrow(RunCommand::nothingToTest);
+            new HotTestScreen(spec.commandLine().getOut())
+                    .print(loaded.scenario().title(), test);
             return Exit.DONE;
         }
         RunPlan plan = loaded.plan(new RunPlan.Maker(Outputs.STEP_SECONDS), variant);
@@ -63,6 +77,10 @@ final class RunCommand implements Callable<Integer> {
         outputs.write(comparison, List.of(plan), folder, name -> "");
         outputs.print(spec, loaded, comparison, folder);
         return Exit.DONE;
+    }
+
+    private static UsageException nothingToTest() {
+        return new UsageException("This design has no alternator to test. Name an option that has one: --option NAME.");
     }
 
     private UsageException unknown(Scenario scenario) {

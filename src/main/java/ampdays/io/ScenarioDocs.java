@@ -37,10 +37,11 @@ public final class ScenarioDocs {
             - **Names are yours**: loads, options and kinds of day appear in tables and charts as you write them. A name
               has no dot, because dots make paths such as `battery.capacity`.
             - **A timetable line** is `time vehicle, people` and holds until the next line; the last line of a day holds until
-              the first of the next. The vehicle: `drive town`, `drive highway`, `idle`, `park sun`, `park part-shade`,
-              `park shade` (`open` is another word for `sun`); `hook-up` may follow when parked, and a shade may follow
-              `idle`. Standing, `heading S` (N, NE … or degrees like `180°`) says where the front points, and `covered` or
-              `uncovered` overrides `cabin.covers-used`. The people: `awake`, `asleep`, `aboard`, `away`; who drives is aboard. Times rise from line to line.
+              the first of the next. The vehicle: `drive town`, `drive highway`, `idle`, `fast idle`, `park sun`,
+              `park part-shade`, `park shade` (`open` is another word for `sun`); `hook-up` may follow when parked, and a
+              shade may follow `idle`. Standing, `heading S` (N, NE … or degrees like `180°`) says where the front points,
+              and `covered` or `uncovered` overrides `cabin.covers-used`. The people: `awake`, `asleep`, `aboard`, `away`;
+              who drives is aboard. Times rise from line to line.
             - **Kinds of day**: with several timetables, the name of each stands once more under `trip` with its days: numbers
               (`1-5, 8`), dates (`2024-07-08 to 2024-07-10`), weekdays (`Mon-Fri`), or `others`. Every day has one kind.
             - **Options** are named sets of changes on the design above them: paths with values, several at once. A whole section
@@ -126,6 +127,9 @@ public final class ScenarioDocs {
         }
         if (kind instanceof Kind.Timetable) {
             return "list of lines";
+        }
+        if (kind instanceof Kind.SpeedPoints) {
+            return "points like `" + Kind.SpeedPoints.EXAMPLE + "`";
         }
         if (kind instanceof Kind.PreCool) {
             return "surplus sun, driving, clock times";

@@ -153,7 +153,7 @@ public final class ScenarioSchema {
             json.writeStringField("type", "array");
             json.writeObjectFieldStart("items");
             json.writeStringField("type", "string");
-            json.writeStringField("pattern", "^\\d{1,2}:\\d{2} (drive|park|idle)\\b");
+            json.writeStringField("pattern", "^\\d{1,2}:\\d{2} (drive|park|idle|fast idle)\\b");
             json.writeEndObject();
         } else if (parameter.kind() instanceof Kind.Choice choice) {
             choice(choice);

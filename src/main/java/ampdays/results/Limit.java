@@ -9,6 +9,7 @@ public enum Limit {
     BELT("belt"),
     REGULATOR_CAP("regulator cap"),
     CHARGER_RATING("charger rating"),
+    CHARGER_HEAT("charger heat"),
     CABLE("cable and voltage"),
     CHARGE_LIMIT("battery charge limit"),
     TOO_COLD("battery too cold"),

@@ -28,6 +28,9 @@ public sealed interface Kind {
         if (this instanceof Choice choice) {
             return "Choices: " + String.join("; ", choice.words()) + ".";
         }
+        if (this instanceof SpeedPoints) {
+            return "Write points like: " + SpeedPoints.EXAMPLE + ".";
+        }
         return this instanceof Timetable ? "Write a list of lines like: - 07:10 park sun, away." : "Write one value.";
     }
 
@@ -142,6 +145,18 @@ public sealed interface Kind {
         @Override
         public Reading read(String text) throws QuantityException {
             TimetableLine.parseAll(text);
+            return Reading.WORD;
+        }
+    }
+
+    /** Currents by rotor speed. */
+    record SpeedPoints() implements Kind {
+        /** How such points are written. */
+        public static final String EXAMPLE = "1800 rpm 120 A, 2500 rpm 190 A, 6000 rpm 260 A";
+
+        @Override
+        public Reading read(String text) throws QuantityException {
+            CurvePoints.parse(text);
             return Reading.WORD;
         }
     }

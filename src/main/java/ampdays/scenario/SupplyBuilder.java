@@ -1,9 +1,5 @@
 package ampdays.scenario;
 
-import ampdays.alternator.AlternatorSpec;
-import ampdays.alternator.EngineSpec;
-import ampdays.alternator.FactorySpec;
-import ampdays.alternator.Fuel;
 import ampdays.battery.BankSpec;
 import ampdays.battery.ShoreChargerSpec;
 import ampdays.units.Dimension;
@@ -53,79 +49,6 @@ final class SupplyBuilder {
                     read.number("battery.heat-capacity"),
                     read.number("battery.heat-conductance"));
         });
-    }
-
-    Optional<EngineSpec> engine() {
-        return read.build(
-                "engine",
-                () -> new EngineSpec(
-                        Fuel.valueOf(LivingBuilder.constant(read.word("engine.fuel"))),
-                        read.number("engine.idle"),
-                        read.number("engine.town"),
-                        read.number("engine.highway"),
-                        read.number("engine.idle-fuel"),
-                        read.number("engine.idle-rise"),
-                        read.number("engine.town-rise"),
-                        read.number("engine.highway-rise"),
-                        read.number("engine.rise-time") / 60));
-    }
-
-    Optional<FactorySpec> factory() {
-        String name = "factory-alternator";
-        if (!values.has(name)) {
-            return Optional.empty();
-        }
-        Optional<AlternatorSpec> alternator = alternator(name);
-        double charger = read.number(name + ".charger");
-        if (alternator.isEmpty()) {
-            return Optional.empty();
-        }
-        return read.build(
-                name,
-                () -> new FactorySpec(
-                        alternator.get(),
-                        read.number(name + ".vehicle-idle"),
-                        read.number(name + ".vehicle-driving"),
-                        charger,
-                        read.number(name + ".charger-efficiency")));
-    }
-
-    Optional<AlternatorSpec> second() {
-        String name = "second-alternator";
-        return values.has(name) ? alternator(name) : Optional.empty();
-    }
-
-    private Optional<AlternatorSpec> alternator(String name) {
-        if (values.number(name + ".cut-back-to") <= values.number(name + ".cut-back-from")) {
-            read.add(
-                    name + ".cut-back-to",
-                    name + ".cut-back-to is not above " + name + ".cut-back-from, "
-                            + Dimension.TEMPERATURE.show(values.number(name + ".cut-back-from"))
-                            + ". Write a higher temperature.");
-            return Optional.empty();
-        }
-        return read.build(
-                name,
-                () -> new AlternatorSpec(
-                        read.number(name + ".rated"),
-                        read.number(name + ".cut-in"),
-                        read.number(name + ".curve"),
-                        read.number(name + ".pulley"),
-                        read.number(name + ".set-point"),
-                        read.number(name + ".cap"),
-                        read.number(name + ".start-delay"),
-                        read.number(name + ".ramp"),
-                        read.number(name + ".cut-back-from"),
-                        read.number(name + ".cut-back-to"),
-                        read.number(name + ".belt"),
-                        read.number(name + ".belt-speed"),
-                        read.number(name + ".efficiency"),
-                        read.number(name + ".winding-capacity"),
-                        read.number(name + ".case-capacity"),
-                        read.number(name + ".winding-to-case"),
-                        read.number(name + ".winding-to-air"),
-                        read.number(name + ".case-to-air"),
-                        read.number(name + ".cable")));
     }
 
     Optional<ShoreChargerSpec> shore() {

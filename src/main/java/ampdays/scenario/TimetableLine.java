@@ -29,13 +29,14 @@ public record TimetableLine(
     static final String PART_SHADE = "part-shade";
     static final String SHADE = "shade";
 
+    private static final String FAST_IDLE = "fast idle";
     private static final String HOOK_UP = "hook-up";
     private static final String HEADING = "heading";
     private static final String COVERED = "covered";
     private static final String UNCOVERED = "uncovered";
     private static final List<String> COMPASS = List.of("N", "NE", "E", "SE", "S", "SW", "W", "NW");
     private static final String FORM = " Write a line like: 07:10 park sun, away.";
-    private static final List<String> VERBS = List.of("drive", "park", "idle");
+    private static final List<String> VERBS = List.of("drive", "park", "idle", FAST_IDLE);
     private static final List<String> ROADS = List.of("town", "highway");
     private static final List<String> LIGHTS = List.of(SUN, "open", PART_SHADE, SHADE);
 
@@ -56,10 +57,15 @@ public record TimetableLine(
             throw new QuantityException("line \"" + line + "\" has more than two parts." + FORM);
         }
         List<String> words = new ArrayList<>(Arrays.asList(parts[0].strip().split("\\s+")));
+        if (words.size() > 1 && (words.get(0) + " " + words.get(1)).equals(FAST_IDLE)) {
+            words.remove(0);
+            words.set(0, FAST_IDLE);
+        }
         String verb = choose(line, words.remove(0), VERBS);
         Vehicle vehicle = switch (verb) {
             case "park" -> Vehicle.PARKED;
             case "idle" -> Vehicle.IDLING;
+            case FAST_IDLE -> Vehicle.FAST_IDLING;
             default -> road(line, words);
         };
         double headingDeg = headingDeg(line, words, vehicle);

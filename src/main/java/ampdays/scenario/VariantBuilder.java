@@ -52,6 +52,7 @@ public final class VariantBuilder {
     private static Optional<Design> design(Values values, ProblemList read) {
         LivingBuilder living = new LivingBuilder(values, read);
         SupplyBuilder supply = new SupplyBuilder(values, read);
+        AlternatorBuilder alternators = new AlternatorBuilder(values, read);
         var cabin = living.cabin();
         var cooler = living.cooler();
         var preCooling = living.preCooling();
@@ -61,9 +62,9 @@ public final class VariantBuilder {
         var inverter = living.inverter();
         var bank = supply.bank();
         var solar = new SolarBuilder(values, read).solar();
-        var engine = supply.engine();
-        var factory = supply.factory();
-        var second = supply.second();
+        var engine = alternators.engine();
+        var factory = alternators.factory();
+        var second = alternators.second();
         var shore = supply.shore();
         if (!read.problems().isEmpty()) {
             return Optional.empty();

@@ -33,7 +33,7 @@ final class AirSpeed {
 
     private static double roadMs(Vehicle vehicle) {
         return switch (vehicle) {
-            case PARKED, IDLING -> 0;
+            case PARKED, IDLING, FAST_IDLING -> 0;
             case TOWN -> TOWN_MS;
             case HIGHWAY -> HIGHWAY_MS;
         };

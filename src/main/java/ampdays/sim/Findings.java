@@ -43,7 +43,7 @@ final class Findings {
     }
 
     void minute(Minute m, RunState state, Vehicle vehicle, People people) {
-        if (vehicle == Vehicle.IDLING && people == People.ASLEEP) {
+        if (vehicle.idles() && people == People.ASLEEP) {
             idlingAsleep.met(m.step, 0);
         }
         if (state.bank.loadsCut()) {

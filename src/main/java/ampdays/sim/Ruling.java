@@ -2,6 +2,7 @@ package ampdays.sim;
 
 import ampdays.alternator.Alternator;
 import ampdays.alternator.AlternatorLimit;
+import ampdays.alternator.FactoryUnit;
 import ampdays.results.Limit;
 import ampdays.trip.Vehicle;
 
@@ -17,8 +18,7 @@ final class Ruling {
             return m.secondRegulated ? Limit.CABLE : ofAlternator(state.second);
         }
         if (vehicle.engineRuns() && state.factory != null) {
-            boolean ramps = state.factory.limit() == AlternatorLimit.START_RAMP;
-            return m.factoryAtRating && !ramps ? Limit.CHARGER_RATING : ofAlternator(state.factory);
+            return ofFactory(m.factoryAtRating, state.factory);
         }
         return m.shoreW > 0 ? Limit.CHARGER_RATING : Limit.ENGINE_OFF;
     }
@@ -37,7 +37,15 @@ final class Ruling {
         };
     }
 
-    private static Limit ofAlternator(Alternator alternator) {
+    static Limit ofFactory(boolean atRating, FactoryUnit factory) {
+        boolean ramps = factory.alternator().limit() == AlternatorLimit.START_RAMP;
+        if (atRating && !ramps) {
+            return factory.chargerIsHot() ? Limit.CHARGER_HEAT : Limit.CHARGER_RATING;
+        }
+        return factory.cableRules() && !ramps ? Limit.CABLE : ofAlternator(factory.alternator());
+    }
+
+    static Limit ofAlternator(Alternator alternator) {
         return switch (alternator.limit()) {
             case ROTOR_SPEED -> Limit.ROTOR_SPEED;
             case BELT -> Limit.BELT;

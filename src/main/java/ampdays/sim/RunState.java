@@ -2,6 +2,7 @@ package ampdays.sim;
 
 import ampdays.alternator.Alternator;
 import ampdays.alternator.EngineSpec;
+import ampdays.alternator.FactoryUnit;
 import ampdays.alternator.UnderBonnet;
 import ampdays.battery.Battery;
 import ampdays.cabin.Cabin;
@@ -17,7 +18,7 @@ final class RunState {
     final Cabin cabin;
     final Cooler cooler;
     final Refrigerator refrigerator;
-    final Alternator factory;
+    final FactoryUnit factory;
     final Alternator second;
     final UnderBonnet bonnet;
     final MoistAir moistAir;
@@ -36,7 +37,7 @@ final class RunState {
         refrigerator =
                 design.refrigerator().map(spec -> new Refrigerator(spec, stepS)).orElse(null);
         factory = design.factory()
-                .map(spec -> new Alternator(spec.alternator(), engine, density, startC, stepS))
+                .map(spec -> new FactoryUnit(spec, engine, density, startC, startC, stepS))
                 .orElse(null);
         second = design.second()
                 .map(spec -> new Alternator(spec, engine, density, startC, stepS))

@@ -1,8 +1,6 @@
 package ampdays.sim;
 
-import ampdays.alternator.Alternator;
-import ampdays.alternator.DcDcCharger;
-import ampdays.alternator.FactorySpec;
+import ampdays.alternator.EngineState;
 import ampdays.battery.Battery;
 import ampdays.battery.ShoreChargerSpec;
 import ampdays.cooling.CoolerSpec;
@@ -46,7 +44,7 @@ public final class Simulator {
     /** Null when the controller tracks, or without panels. */
     private final SolarController pulseWidth;
 
-    private final FactorySpec factorySpec;
+    private final boolean chargerIndoors;
     private final ShoreChargerSpec shoreSpec;
     private final Totals totals;
     private double applianceHeatW;
@@ -72,7 +70,8 @@ public final class Simulator {
                 .map(SolarSpec::controller)
                 .filter(SolarController::pulseWidth)
                 .orElse(null);
-        this.factorySpec = design.factory().orElse(null);
+        this.chargerIndoors =
+                design.factory().map(f -> !f.charger().inEngineBay()).orElse(false);
         this.shoreSpec = design.shore().orElse(null);
         this.totals = new Totals(plan, state);
         m.solarCapA = solarMostA;
@@ -152,7 +151,7 @@ public final class Simulator {
         bank.open();
         Bus.solve(m, bank);
         startCooler();
-        settleSources(vehicle);
+        settleSources();
         settleLoads(pattern, powered);
         bank.settle(m.bankA, m.busV, state.cabin.airC());
         applianceHeatW = heatIndoors(pattern);
@@ -215,76 +214,53 @@ public final class Simulator {
     }
 
     private void openAlternators(Vehicle vehicle) {
-        switch (vehicle) {
-            case PARKED -> state.bonnet.stopped();
-            case IDLING -> state.bonnet.idle();
-            case TOWN -> state.bonnet.town();
-            case HIGHWAY -> state.bonnet.highway();
-        }
+        EngineState engine = engine(vehicle);
+        state.bonnet.step(engine);
+        double bonnetC = m.outsideC + state.bonnet.riseK();
         m.secondPossibleA = 0;
         m.factoryPossibleW = 0;
         if (state.second != null) {
-            open(state.second, vehicle);
+            state.second.open(engine, bonnetC);
             m.secondPossibleA = state.second.availableA();
         }
         if (state.factory != null) {
-            open(state.factory, vehicle);
-            double spareA = state.factory.spareA(vehicleA(vehicle));
-            m.factoryCapA = factorySpec.chargerA() * state.factory.rampShare();
-            m.factoryPossibleW = spareA > 0
-                    ? DcDcCharger.outputW(
-                            spareA,
-                            factorySpec.alternator().setPointV(),
-                            factorySpec.alternator().cableOhm(),
-                            factorySpec.chargerEfficiency())
-                    : 0;
+            state.factory.open(engine, bonnetC, state.cabin.airC());
+            m.factoryPossibleW = state.factory.possibleW();
+            m.factoryCapA = state.factory.chargerCapA();
         }
     }
 
-    private static void open(Alternator alternator, Vehicle vehicle) {
-        switch (vehicle) {
-            case PARKED -> alternator.openStopped();
-            case IDLING -> alternator.openIdle();
-            case TOWN -> alternator.openTown();
-            case HIGHWAY -> alternator.openHighway();
-        }
-    }
-
-    private double vehicleA(Vehicle vehicle) {
+    private static EngineState engine(Vehicle vehicle) {
         return switch (vehicle) {
-            case PARKED -> 0;
-            case IDLING -> factorySpec.vehicleIdleA();
-            case TOWN, HIGHWAY -> factorySpec.vehicleDrivingA();
+            case PARKED -> EngineState.STOPPED;
+            case IDLING -> EngineState.IDLE;
+            case FAST_IDLING -> EngineState.FAST_IDLE;
+            case TOWN -> EngineState.TOWN;
+            case HIGHWAY -> EngineState.HIGHWAY;
         };
     }
 
-    private void settleSources(Vehicle vehicle) {
+    private void settleSources() {
         if (m.solarIsCurrent) {
             m.solarPossibleW = m.solarHeldA * m.busV;
         }
         m.solarSourceW = m.solarW / solarConversion;
         m.curtailedW = (m.solarPossibleW - m.solarW) / solarConversion;
         m.shoreSourceW = m.shoreW > 0 ? m.shoreW / shoreSpec.efficiency() : 0;
-        double bonnetC = m.outsideC + state.bonnet.riseK();
         m.secondSourceW = 0;
         if (state.second != null) {
             double terminalV = m.busV + m.secondA * m.secondCableOhm;
             m.secondSourceW = m.secondA * terminalV;
-            state.second.settle(m.secondA, bonnetC);
+            state.second.settle(m.secondA);
             totals.addFuel(state.second.fuelLitres(m.secondA, 0, terminalV));
         }
         m.factorySourceA = 0;
         m.factorySourceW = 0;
         if (state.factory != null) {
-            double setPointV = factorySpec.alternator().setPointV();
-            if (m.factoryW > 0) {
-                m.factorySourceA = DcDcCharger.inputA(
-                        m.factoryW, setPointV, factorySpec.alternator().cableOhm(), factorySpec.chargerEfficiency());
-                m.factorySourceW = m.factorySourceA * setPointV;
-            }
-            double carriedA = state.factory.availableA() - state.factory.spareA(vehicleA(vehicle));
-            state.factory.settle(carriedA + m.factorySourceA, bonnetC);
-            totals.addFuel(state.factory.fuelLitres(carriedA + m.factorySourceA, carriedA, setPointV));
+            state.factory.settle(m.factoryW);
+            m.factorySourceA = state.factory.inputA();
+            m.factorySourceW = state.factory.inputW();
+            totals.addFuel(state.factory.fuelLitres());
         }
     }
 
@@ -310,7 +286,7 @@ public final class Simulator {
                 + m.refrigeratorW
                 + (m.solarSourceW - m.solarW)
                 + (m.shoreSourceW - m.shoreW)
-                + (m.factorySourceW - m.factoryW)
+                + (chargerIndoors ? m.factorySourceW - m.factoryW : 0)
                 + state.bank.heatW();
     }
 }

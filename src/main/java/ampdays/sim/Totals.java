@@ -1,5 +1,6 @@
 package ampdays.sim;
 
+import ampdays.alternator.EngineSpec;
 import ampdays.cabin.CabinSpec;
 import ampdays.load.InverterSpec;
 import ampdays.results.Account;
@@ -146,9 +147,10 @@ final class Totals {
         dischargedAs += m.bankA < 0 ? -m.bankA * stepS : 0;
         coolingAskedJ += (m.coolingAskedW + m.coolingMissedW) * stepS;
         refrigeratorAskedJ += m.refrigeratorAskedW * stepS;
-        if (vehicle == Vehicle.IDLING && canCharge) {
+        if (vehicle.idles() && canCharge) {
             chargingIdleSteps++;
-            fuelLitres += plan.variant().design().engine().idleLitresPerH() * stepH;
+            EngineSpec engine = plan.variant().design().engine();
+            fuelLitres += stepH * (vehicle == Vehicle.IDLING ? engine.idleLitresPerH() : engine.fastIdleLitresPerH());
         }
         hottestCase();
         nights.step(m.step, people == People.ASLEEP, state.cabin.airC());

@@ -115,6 +115,19 @@ class CommandLineTest {
     }
 
     @Test
+    void hotTestPrintsTheTagWithItsMethodAndItsCautions() {
+        assertThat(run("run", DEMO, "--option", "second alternator", "--hot-test"))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString())
+                .contains("second alternator (rated 270 A)", "DC-DC charger, into the bank (rated 40 A)")
+                .contains("idle, 750 rpm", "fast idle, 1200 rpm", "cruise, 2200 rpm", "alternator heat")
+                .contains("93 °C (200 °F)", "KKK-A-1822", "30 min", "to be confirmed by measurement", "Exhaust kills");
+        assertThat(out.toString().lines().mapToInt(String::length).max().orElse(0))
+                .isLessThanOrEqualTo(100);
+    }
+
+    @Test
     void compareScreenHasVerdictTableAndFiles() {
         assertThat(run("compare", DEMO, "--out", folder.toString()))
                 .as(err.toString())

@@ -24,7 +24,7 @@ final class LimitWatch implements Recorder {
         bank = design.bank();
         solarA = design.solar().map(s -> s.controller().mostA()).orElse(0.0);
         shoreA = design.shore().map(s -> s.ratedA()).orElse(0.0);
-        factoryA = design.factory().map(s -> s.chargerA()).orElse(0.0);
+        factoryA = design.factory().map(s -> s.charger().ratedA()).orElse(0.0);
         second = design.second().orElse(null);
     }
 
