@@ -64,26 +64,6 @@ public final class BankPhysics {
     }
 
     /**
-     * Charge limit by cell temperature as a share of the limit at 25 to 50 °C: none below 0 °C and above 60 °C, 0.2
-     * from 0 to 10 °C, 0.4 from 10 to 25 °C, 1 from 25 to 50 °C, 0.2 from 50 to 60 °C.
-     *
-     * <p>Source: operation manual of a 48 V lithium iron phosphate battery, table 4.3 "charge current" (0.1, 0.2, 0.5,
-     * 0.1 C), taken as steps relative to its 0.5 C. Reference: BankPhysicsTest.
-     */
-    public static double chargeShare(double temperatureC) {
-        if (temperatureC < 0 || temperatureC > 60) {
-            return 0;
-        }
-        if (temperatureC < 10) {
-            return 0.2;
-        }
-        if (temperatureC < 25) {
-            return 0.4;
-        }
-        return temperatureC <= 50 ? 1 : 0.2;
-    }
-
-    /**
      * Charge current near full: the limit up to {@code fromShare}, then a straight line to the tail current at full.
      *
      * @param soc state of charge, 0 to 1

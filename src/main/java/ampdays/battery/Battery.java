@@ -1,100 +1,117 @@
 package ampdays.battery;
 
 import ampdays.heat.OneNodeStep;
+import java.util.Optional;
 
 /**
  * The house bank during one run: state of charge, temperature, protection. One run, one thread.
  *
- * <p>A step is {@link #open} (what can it give and take now), then, once the bus is solved, {@link #settle}.
+ * <p>A step is {@link #open} (what can it give and take now), then, once the bus is solved, {@link #settle}. What is
+ * offered and what flowed are plain fields here, so that only these two calls depend on the chemistry.
  */
-public final class Battery {
+public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     private static final double HOURS_A_MONTH = 720;
-    private static final double CHARGE_AGAIN_C = 3;
     private static final double RECONNECT_WAIT_S = 600;
 
-    private final BankSpec spec;
-    private final double stepS;
+    final double stepS;
+    /** Current that a step turns into one whole charge, A. */
+    final double fullA;
 
-    /** Current that fills the empty bank in one step, A. */
-    private final double fullA;
+    final double standbyA;
+    /** Resistance at 25 °C that the bus sees, links of strings in it, Ω. */
+    final double restOhm;
 
-    private final double driftOhmPerV;
-    private final double perEfficiency;
-    private final double standbyA;
-    private final double standbyShare;
+    private final ChargeSteps chargeSteps;
+    final double chargeProtectionA;
+    private final double dischargeProtectionA;
+
+    private final double cutOutShare;
+    private final double cutOutV;
+    private final double reconnectBandShare;
+    private final BankSpec.Protection protection;
+    private final boolean limitsTrip;
+    /** Between these the protection has no reason to open, °C. */
+    private final double mildFromC;
+
+    private final double mildToC;
     private final OneNodeStep heat;
-    private double soc;
-    private double temperatureC;
-    private boolean tooCold;
+
+    double soc;
+    double temperatureC;
+    /** Part of the charge out of reach at this temperature, 0 to 1. */
+    double floorShare;
+
+    /** Whether the protection lets current through both ways. */
+    private boolean closed = true;
+
+    private double stepFromC = Double.POSITIVE_INFINITY;
+    private double stepToC = Double.NEGATIVE_INFINITY;
+    private double rateA;
+    private boolean chargeStopped;
+    private boolean tooHotToCharge;
+    private boolean dischargeStopped;
+    private boolean chargeTripped;
+    private boolean dischargeTripped;
+    private double sinceTripS;
     private boolean loadsCut;
     private double sinceCutS;
 
-    private double emfV;
-    private double ohmicOhm;
-    private double driftOhm;
-    private double chargeMaxA;
-    private double dischargeMaxA;
-    private ChargeLimit chargeLimit = ChargeLimit.RATE;
+    double emfV;
+    double chargeOhm;
+    double dischargeOhm;
+    double chargeMaxA;
+    double dischargeMaxA;
+    ChargeLimit chargeLimit = ChargeLimit.RATE;
+    private boolean protectionHoldsDischarge;
 
-    private double storedW;
-    private double resistanceW;
-    private double chargeLossW;
-    private double standbyW;
+    double storedW;
+    double resistanceW;
+    double chargeLossW;
+    double standbyW;
 
-    public Battery(BankSpec spec, double startC, double stepS) {
-        this.spec = spec;
+    /**
+     * @param chargeSteps charge limits of the cells by temperature, A
+     * @param wholeAh charge between empty and full at the start's health, Ah
+     */
+    Battery(BankSpec spec, ChargeSteps chargeSteps, double wholeAh, double startC, double stepS) {
         this.stepS = stepS;
-        this.fullA = spec.capacityAh() * 3600 / stepS;
-        this.standbyA = spec.electronicsA() + spec.capacityAh() * spec.selfDischargePerMonth() / HOURS_A_MONTH;
-        this.driftOhmPerV = spec.seriesCells() * 0.5 / fullA;
-        this.perEfficiency = 1 / spec.coulombicEfficiency();
-        this.standbyShare = standbyA / fullA;
+        this.fullA = wholeAh * 3600 / stepS;
+        this.standbyA = spec.electronicsA() + wholeAh * spec.selfDischargePerMonth() / HOURS_A_MONTH;
+        double ohm = spec.resistanceOhm() * spec.resistanceHealth();
+        int strings = spec.strings().count();
+        double linkOhm = spec.strings().linkOhm();
+        this.restOhm = ParallelStrings.bankOhm(strings, strings * ohm, linkOhm);
+        double evenness = 1 / (strings * spec.strings().nearestShare(ohm));
+        this.chargeSteps = chargeSteps.times(evenness);
+        this.chargeProtectionA = spec.chargeLimitA() * evenness;
+        this.dischargeProtectionA = spec.dischargeLimitA() * evenness;
+        this.cutOutShare = spec.cutOut().share();
+        this.cutOutV = spec.cutOut().busV();
+        this.reconnectBandShare = spec.cutOut().reconnectShare() - cutOutShare;
+        this.protection = spec.protection();
+        this.limitsTrip = protection.trips();
+        this.mildFromC = Math.max(protection.chargeColdC(), protection.dischargeColdC());
+        this.mildToC = Math.min(protection.chargeHotC(), protection.dischargeHotC());
         this.heat = new OneNodeStep(spec.heatJK(), spec.heatWK(), stepS);
         this.soc = spec.startShare();
         this.temperatureC = startC;
-        this.loadsCut = soc <= spec.cutOutShare();
+        this.loadsCut = soc <= cutOutShare;
+    }
+
+    /**
+     * A bank of the chemistry that its specification names.
+     *
+     * @param startC temperature at the start, °C
+     * @param stepS length of the step, s
+     */
+    public static Battery of(BankSpec spec, double startC, double stepS) {
+        return spec.chemistry() instanceof BankSpec.Lithium lithium
+                ? new LithiumBattery(spec, lithium, OpenCircuit.LITHIUM_IRON_PHOSPHATE, startC, stepS)
+                : new LeadAcidBattery(spec, (BankSpec.LeadAcid) spec.chemistry(), startC, stepS);
     }
 
     /** Works out what the bank can give and take in the step that begins. */
-    public void open() {
-        emfV = spec.seriesCells() * OpenCircuit.cellV(soc, temperatureC);
-        ohmicOhm = spec.resistanceOhm() * BankPhysics.resistanceFactor(temperatureC);
-        driftOhm = OpenCircuit.slopeV(soc, temperatureC) * driftOhmPerV;
-        tooCold = tooCold ? temperatureC < CHARGE_AGAIN_C : temperatureC < 0;
-        openCharging();
-        double leftA = soc * fullA - standbyA;
-        dischargeMaxA = leftA < spec.dischargeLimitA() ? leftA : spec.dischargeLimitA();
-        double halfOhm = 2 * (ohmicOhm + driftOhm);
-        if (dischargeMaxA * halfOhm > emfV) {
-            dischargeMaxA = emfV / halfOhm;
-        }
-        dischargeMaxA = dischargeMaxA > 0 ? dischargeMaxA : 0;
-    }
-
-    private void openCharging() {
-        double share = tooCold ? 0 : BankPhysics.chargeShare(temperatureC);
-        double rateA = spec.chargeC() * spec.capacityAh() * share;
-        rateA = rateA < spec.chargeLimitA() ? rateA : spec.chargeLimitA();
-        ChargeLimit limit = share > 0 ? ChargeLimit.RATE : tooCold ? ChargeLimit.TOO_COLD : ChargeLimit.TOO_HOT;
-        double nearA = BankPhysics.taperA(soc, rateA, spec.tailC() * spec.capacityAh(), spec.taperFromShare());
-        double aboveV = spec.absorptionV() - emfV;
-        double busOhm = ohmicOhm + driftOhm;
-        if (nearA * busOhm > aboveV) {
-            nearA = aboveV > 0 ? aboveV / busOhm : 0;
-        }
-        if (nearA < rateA) {
-            limit = ChargeLimit.NEAR_FULL;
-        }
-        double roomA = ((1 - soc) * fullA + standbyA) * perEfficiency;
-        if (roomA < nearA) {
-            limit = ChargeLimit.FULL;
-            nearA = roomA;
-        }
-        if (chargeLimit != limit) {
-            chargeLimit = limit;
-        }
-        chargeMaxA = nearA;
-    }
+    public abstract void open();
 
     /**
      * Takes the step's current.
@@ -103,87 +120,220 @@ public final class Battery {
      * @param busV bus voltage, V
      * @param cabinC air around the bank, °C
      */
-    public void settle(double currentA, double busV, double cabinC) {
-        double midV = emfV + driftOhm * currentA;
-        double keptA = currentA > 0 ? currentA * spec.coulombicEfficiency() : currentA;
-        double charged = soc + keptA / fullA;
-        double drained = standbyShare < charged ? standbyShare : charged > 0 ? charged : 0;
-        double next = charged - drained;
-        soc = next < 0 ? 0 : next > 1 ? 1 : next;
+    public abstract void settle(double currentA, double busV, double cabinC);
 
-        double standbyNowA = drained * fullA;
-        storedW = midV * (keptA - standbyNowA);
-        resistanceW = ohmicOhm * currentA * currentA;
-        chargeLossW = midV * (currentA - keptA);
-        standbyW = midV * standbyNowA;
+    /** How far the cells have aged; empty where no model of it is built in. */
+    public abstract Optional<Ageing> ageing();
+
+    /** Charge limit of the cells at this temperature, A. */
+    final double rateA() {
+        if (temperatureC < stepFromC || temperatureC >= stepToC) {
+            findStep();
+        }
+        return rateA;
+    }
+
+    private void findStep() {
+        int step = chargeSteps.at(temperatureC);
+        rateA = chargeSteps.limit(step);
+        stepFromC = chargeSteps.fromC(step);
+        stepToC = chargeSteps.fromC(step + 1);
+    }
+
+    /** Lets the protection open and close by temperature and time; then {@link #offer} may be called. */
+    final void openProtection() {
+        if (!closed || temperatureC < mildFromC || temperatureC > mildToC) {
+            moveProtection();
+        }
+    }
+
+    private void moveProtection() {
+        double bandK = protection.bandK();
+        double coldC = chargeStopped && !tooHotToCharge ? protection.chargeColdC() + bandK : protection.chargeColdC();
+        double hotC = chargeStopped && tooHotToCharge ? protection.chargeHotC() - bandK : protection.chargeHotC();
+        tooHotToCharge = temperatureC > hotC;
+        chargeStopped = tooHotToCharge || temperatureC < coldC;
+        double bandNowK = dischargeStopped ? bandK : 0;
+        dischargeStopped = temperatureC < protection.dischargeColdC() + bandNowK
+                || temperatureC > protection.dischargeHotC() - bandNowK;
+        if (chargeTripped || dischargeTripped) {
+            boolean open = sinceTripS < protection.tripWaitS();
+            chargeTripped = chargeTripped && open;
+            dischargeTripped = dischargeTripped && open;
+            sinceTripS += stepS;
+        }
+        closed = !(chargeStopped || dischargeStopped || chargeTripped || dischargeTripped);
+    }
+
+    /**
+     * Offers what neither protection nor temperature forbids.
+     *
+     * @param rateA limit of the cells at this temperature, A
+     * @param nearA limit near full: taper, absorption, acceptance, A
+     * @param roomA current that leaves no room in this step, A
+     * @param leftA current that leaves nothing in this step, A
+     */
+    final void offer(double rateA, double nearA, double roomA, double leftA) {
+        ChargeLimit limit;
+        chargeMaxA = 0;
+        if (chargeStopped || rateA <= 0) {
+            boolean hot = chargeStopped ? tooHotToCharge : temperatureC > 25;
+            limit = hot ? ChargeLimit.TOO_HOT : ChargeLimit.TOO_COLD;
+        } else if (chargeTripped) {
+            limit = ChargeLimit.TRIPPED;
+        } else {
+            boolean byProtection = chargeProtectionA <= rateA;
+            double limitA = byProtection ? chargeProtectionA : rateA;
+            limit = byProtection ? ChargeLimit.PROTECTION : ChargeLimit.RATE;
+            if (nearA < limitA) {
+                limit = ChargeLimit.NEAR_FULL;
+                limitA = nearA;
+            }
+            if (roomA < limitA) {
+                limit = ChargeLimit.FULL;
+                limitA = roomA;
+            }
+            chargeMaxA = limitA > 0 ? limitA : 0;
+        }
+        if (chargeLimit != limit) {
+            chargeLimit = limit;
+        }
+        protectionHoldsDischarge = dischargeProtectionA < leftA;
+        double mostA = protectionHoldsDischarge ? dischargeProtectionA : leftA;
+        if (mostA * 2 * dischargeOhm > emfV) {
+            mostA = emfV / (2 * dischargeOhm);
+            protectionHoldsDischarge = false;
+        }
+        dischargeMaxA = dischargeStopped || dischargeTripped || mostA < 0 ? 0 : mostA;
+    }
+
+    /**
+     * Opens the protection if this step would go beyond its limit of current and that is how it is set.
+     *
+     * @param tooMuchIn whether sources could give more than the bank takes
+     * @param tooMuchOut whether uses want more than the bank gives
+     * @return whether it opened now, so that the step must be shared anew
+     */
+    public final boolean trips(boolean tooMuchIn, boolean tooMuchOut) {
+        if (!limitsTrip) {
+            return false;
+        }
+        if (tooMuchIn && chargeLimit == ChargeLimit.PROTECTION) {
+            chargeTripped = true;
+            chargeLimit = ChargeLimit.TRIPPED;
+            chargeMaxA = 0;
+        } else if (tooMuchOut && protectionHoldsDischarge && dischargeMaxA > 0) {
+            dischargeTripped = true;
+            dischargeMaxA = 0;
+        } else {
+            return false;
+        }
+        closed = false;
+        sinceTripS = stepS;
+        return true;
+    }
+
+    /** Warms or cools the bank by the heat of the step, and cuts loads off or lets them come back. */
+    final void settleHeatAndLoads(double busV, double cabinC) {
         temperatureC = heat.nextC(temperatureC, cabinC, heatW());
-
         sinceCutS += stepS;
+        double emptyShare = cutOutShare > floorShare ? cutOutShare : floorShare;
         if (loadsCut) {
-            loadsCut = soc < spec.reconnectShare() || sinceCutS < RECONNECT_WAIT_S;
-        } else if (soc <= spec.cutOutShare() || !(busV >= spec.cutOutV())) {
+            double backShare = emptyShare + reconnectBandShare;
+            loadsCut = soc < (backShare < 1 ? backShare : 1) || sinceCutS < RECONNECT_WAIT_S;
+        } else if (soc <= emptyShare || !(busV >= cutOutV)) {
             loadsCut = true;
             sinceCutS = 0;
         }
     }
 
-    public double soc() {
+    public final double soc() {
         return soc;
     }
 
-    public double temperatureC() {
+    public final double temperatureC() {
         return temperatureC;
     }
 
+    /** Part of the charge that this temperature puts out of reach, share of the whole. */
+    public final double outOfReachShare() {
+        return floorShare;
+    }
+
     /** Whether the loads are cut off until the bank has recovered. */
-    public boolean loadsCut() {
+    public final boolean loadsCut() {
         return loadsCut;
     }
 
-    /** Open-circuit voltage at the start of the step, V. */
-    public double emfV() {
+    /** Whether the protection lets current through both ways. */
+    public final boolean closed() {
+        return closed;
+    }
+
+    /** Whether the protection refuses all charging. */
+    public final boolean chargingStopped() {
+        return chargeStopped || chargeTripped;
+    }
+
+    /** Whether the protection gives nothing. */
+    public final boolean dischargingStopped() {
+        return dischargeStopped || dischargeTripped;
+    }
+
+    /** Whether the protection's limit of current, not the charge left, bounds what the bank gives. */
+    public final boolean protectionHoldsDischarge() {
+        return protectionHoldsDischarge;
+    }
+
+    /** Open-circuit voltage that a current of this step starts from, V. */
+    public final double emfV() {
         return emfV;
     }
 
-    /** Resistance that the bus sees, half a step's drift of the open-circuit voltage in it, Ω. */
-    public double busOhm() {
-        return ohmicOhm + driftOhm;
+    /** Resistance that a charging current sees, half a step's drift of the open-circuit voltage in it, Ω. */
+    public final double chargeOhm() {
+        return chargeOhm;
     }
 
-    public double chargeMaxA() {
+    /** The same for a discharging current. */
+    public final double dischargeOhm() {
+        return dischargeOhm;
+    }
+
+    public final double chargeMaxA() {
         return chargeMaxA;
     }
 
-    public double dischargeMaxA() {
+    public final double dischargeMaxA() {
         return dischargeMaxA;
     }
 
-    public ChargeLimit chargeLimit() {
+    public final ChargeLimit chargeLimit() {
         return chargeLimit;
     }
 
     /** Change of store in the last step, W. */
-    public double storedW() {
+    public final double storedW() {
         return storedW;
     }
 
     /** Lost in its resistance in the last step, W. */
-    public double resistanceW() {
+    public final double resistanceW() {
         return resistanceW;
     }
 
     /** Lost to charge efficiency in the last step, W. */
-    public double chargeLossW() {
+    public final double chargeLossW() {
         return chargeLossW;
     }
 
     /** Lost to self-discharge and electronics in the last step, W. */
-    public double standbyW() {
+    public final double standbyW() {
         return standbyW;
     }
 
     /** Heat given off in the last step, W. */
-    public double heatW() {
+    public final double heatW() {
         return resistanceW + chargeLossW + standbyW;
     }
 }

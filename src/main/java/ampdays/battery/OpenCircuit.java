@@ -1,9 +1,11 @@
 package ampdays.battery;
 
+import java.util.Arrays;
+
 /**
- * Open-circuit voltage of one lithium iron phosphate cell against state of charge and temperature.
+ * Open-circuit voltage of one cell against state of charge and temperature: a table, straight between its lines.
  *
- * <p>Source: a cell maker's specification, Q/GX 030-2019, appendix A.4 "SOC-OCV table", as transcribed identically in
+ * <p>Source of {@link #LITHIUM_IRON_PHOSPHATE}: a cell maker's specification, Q/GX 030-2019, appendix A.4 "SOC-OCV table", as transcribed identically in
  * two public repositories. The table lists one value for 75 to 90 %; between its lines we interpolate, beyond its
  * temperatures (-10 to 45 °C) the edge holds. Leaves out hysteresis (10 to 20 mV per cell, from memory). Reference:
  * BankPhysicsTest.
@@ -41,12 +43,25 @@ public final class OpenCircuit {
         {3.361, 3.335, 3.340, 3.352, 3.375, 3.354, 3.334},
     };
 
-    /** The same on an even grid of temperatures, one run of states of charge after the other. */
-    private static final double[] GRID_V = evenGrid();
+    public static final OpenCircuit LITHIUM_IRON_PHOSPHATE = new OpenCircuit(TABLE_V);
 
-    private OpenCircuit() {}
+    /** The table on an even grid of temperatures, one run of states of charge after the other. */
+    private final double[] gridV;
 
-    private static double[] evenGrid() {
+    private OpenCircuit(double[][] tableV) {
+        this.gridV = evenGrid(tableV);
+    }
+
+    /** A cell whose voltage runs straight from empty to full at every temperature; closed forms of charging take it so. */
+    static OpenCircuit straight(double emptyV, double fullV) {
+        double[][] tableV = new double[ROWS][TABLE_C.length];
+        for (int row = 0; row < ROWS; row++) {
+            Arrays.fill(tableV[row], emptyV + (fullV - emptyV) * row / (ROWS - 1));
+        }
+        return new OpenCircuit(tableV);
+    }
+
+    private static double[] evenGrid(double[][] tableV) {
         double[] grid = new double[COLUMNS * ROWS];
         for (int column = 0; column < COLUMNS; column++) {
             double temperatureC = LOWEST_C + column * COLUMN_K;
@@ -56,7 +71,7 @@ public final class OpenCircuit {
             }
             double share = (temperatureC - TABLE_C[right - 1]) / (TABLE_C[right] - TABLE_C[right - 1]);
             for (int row = 0; row < ROWS; row++) {
-                grid[column * ROWS + row] = TABLE_V[row][right - 1] * (1 - share) + TABLE_V[row][right] * share;
+                grid[column * ROWS + row] = tableV[row][right - 1] * (1 - share) + tableV[row][right] * share;
             }
         }
         return grid;
@@ -68,7 +83,7 @@ public final class OpenCircuit {
      * @param soc state of charge, 0 to 1, held to that range
      * @param temperatureC cell temperature, °C, held to -10 to 45
      */
-    public static double cellV(double soc, double temperatureC) {
+    public double cellV(double soc, double temperatureC) {
         double at = place(soc);
         int row = row(at);
         double column = column(temperatureC);
@@ -77,7 +92,7 @@ public final class OpenCircuit {
     }
 
     /** Slope of {@link #cellV} with state of charge, V per whole charge; that of the stretch above at a break. */
-    public static double slopeV(double soc, double temperatureC) {
+    public double slopeV(double soc, double temperatureC) {
         int row = row(place(soc));
         double column = column(temperatureC);
         return (lineV(row + 1, column) - lineV(row, column)) * (ROWS - 1);
@@ -97,9 +112,9 @@ public final class OpenCircuit {
         return at < 0 ? 0 : at > COLUMNS - 1 ? COLUMNS - 1 : at;
     }
 
-    private static double lineV(int row, double at) {
+    private double lineV(int row, double at) {
         int column = at >= COLUMNS - 1 ? COLUMNS - 2 : (int) at;
-        double left = GRID_V[column * ROWS + row];
-        return left + (GRID_V[(column + 1) * ROWS + row] - left) * (at - column);
+        double left = gridV[column * ROWS + row];
+        return left + (gridV[(column + 1) * ROWS + row] - left) * (at - column);
     }
 }

@@ -110,6 +110,10 @@ public final class ResultFiles {
         headings.add("engine run only to charge (h)");
         headings.add("hottest alternator case (°C)");
         headings.add("cycles");
+        headings.add("capacity lost on the trip, to rank (%)");
+        headings.add("capacity lost in a year, to rank (%)");
+        headings.add("of which by use (%)");
+        headings.add("resistance grown in a year, to rank (%)");
         headings.add("closing error of the ledger (Wh)");
         for (Limit limit : Limit.values()) {
             headings.add(heading("limited by " + limit.label(), "h"));
@@ -143,6 +147,10 @@ public final class ResultFiles {
         row.add(Numbers.full(run.engineChargingHours()));
         row.add(Numbers.full(run.alternatorPeakCaseC()));
         row.add(Numbers.full(run.cycles()));
+        row.add(Numbers.percent(run.ageing().tripLoss()));
+        row.add(Numbers.percent(run.ageing().yearLoss()));
+        row.add(Numbers.percent(run.ageing().yearLossByUse()));
+        row.add(Numbers.percent(run.ageing().yearResistanceGrowth()));
         row.add(Numbers.full(run.ledgerResidualWh()));
         for (Limit limit : Limit.values()) {
             row.add(Numbers.full(run.limitHours().getOrDefault(limit, 0.0)));

@@ -131,6 +131,9 @@ public final class ScenarioDocs {
         if (kind instanceof Kind.SpeedPoints) {
             return "points like `" + Kind.SpeedPoints.EXAMPLE + "`";
         }
+        if (kind instanceof Kind.ChargeLimits) {
+            return "temperatures with charge limits";
+        }
         if (kind instanceof Kind.PreCool) {
             return "surplus sun, driving, clock times";
         }

@@ -1,6 +1,7 @@
 package ampdays.io;
 
 import ampdays.results.Account;
+import ampdays.results.Ageing;
 import ampdays.results.Energy;
 import ampdays.results.Finding;
 import ampdays.results.Limit;
@@ -67,6 +68,7 @@ public final class SummaryJson {
         number(json, "engineChargingHours", run.engineChargingHours());
         number(json, "alternatorPeakCaseC", run.alternatorPeakCaseC());
         number(json, "cycles", run.cycles());
+        ageing(json, run.ageing());
         number(json, "ledgerResidualWh", run.ledgerResidualWh());
         json.writeArrayFieldStart("findings");
         for (Finding finding : run.findings()) {
@@ -87,6 +89,16 @@ public final class SummaryJson {
         number(json, "curtailed", energy.curtailedWh());
         number(json, "losses", energy.lossesWh());
         number(json, "stored", energy.wh(Account.STORED));
+        json.writeEndObject();
+    }
+
+    private static void ageing(JsonGenerator json, Ageing ageing) throws IOException {
+        json.writeObjectFieldStart("ageing");
+        json.writeStringField("note", "used to rank; it promises no date");
+        number(json, "tripLoss", ageing.tripLoss());
+        number(json, "yearLoss", ageing.yearLoss());
+        number(json, "yearLossByUse", ageing.yearLossByUse());
+        number(json, "yearResistanceGrowth", ageing.yearResistanceGrowth());
         json.writeEndObject();
     }
 

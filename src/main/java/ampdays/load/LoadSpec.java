@@ -14,6 +14,7 @@ import java.util.List;
  * @param useHoursPerDay hours of use a day, spread evenly over the times it may run; NaN = all of them
  * @param heatShare share of its energy that ends as heat in the cabin, 0 to 1
  * @param airflowM3H outside air that it moves through the cabin while it runs, m³/h; 0 for all but fans
+ * @param shedBelowShare state of charge of the bank below which it is switched off, 0 to 1; 0 = only at the cut-out
  */
 public record LoadSpec(
         String name,
@@ -24,7 +25,8 @@ public record LoadSpec(
         List<ClockWindow> windows,
         double useHoursPerDay,
         double heatShare,
-        double airflowM3H) {
+        double airflowM3H,
+        double shedBelowShare) {
     public LoadSpec {
         windows = List.copyOf(windows);
         Require.notNegative("draw in amps", drawA);
@@ -37,5 +39,6 @@ public record LoadSpec(
         }
         Require.share("heat share", heatShare);
         Require.notNegative("air flow", airflowM3H);
+        Require.share("shedding", shedBelowShare);
     }
 }

@@ -10,7 +10,8 @@ import java.util.Map;
  * @param startEpochSecond first instant of the trip
  * @param stepSeconds length of a step, s
  * @param steps how many
- * @param daysToEmpty days from the start to the end of the first step at or below the reserve; NaN when never
+ * @param daysToEmpty days from the start to the end of the first step at or below the reserve, or with
+ *     nothing left within reach at the bank's temperature; NaN when never
  * @param holds never empty and not trending down
  * @param trendPerDay change of state of charge per day at one clock time over the last days, share; NaN on short trips
  * @param lowestSoc lowest state of charge, 0 to 1
@@ -25,6 +26,7 @@ import java.util.Map;
  * @param engineChargingHours hours the engine ran only to charge (parked, idling), h
  * @param alternatorPeakCaseC hottest case temperature, °C; NaN without an alternator
  * @param cycles discharge throughput over capacity
+ * @param ageing capacity that the bank loses
  * @param ledgerResidualWh closing error of the energy ledger
  */
 public record RunResult(
@@ -50,6 +52,7 @@ public record RunResult(
         double engineChargingHours,
         double alternatorPeakCaseC,
         double cycles,
+        Ageing ageing,
         double ledgerResidualWh,
         List<DayTotals> days,
         List<Finding> findings) {

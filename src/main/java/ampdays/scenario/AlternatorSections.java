@@ -114,8 +114,8 @@ final class AlternatorSections {
                         Dimension.VOLTAGE,
                         1,
                         1000,
-                        "3.55 V per cell of the bank (14.2 V)",
-                        v -> 3.55 * v.number("battery.cells"),
+                        "14.2 V per 12 V of the bank; lead-acid 14.4 V",
+                        v -> (BatterySection.isLeadAcid(v) ? 14.4 : 14.2) * BatterySection.twelveVolts(v),
                         PRACTICE,
                         "Voltage the regulator holds.")
                 .fixed("cable", Dimension.RESISTANCE, 1e-5, 1, "2 mΩ", GUESS, "Alternator to bank, both ways.");

@@ -51,8 +51,8 @@ final class CoolingSections {
                         Dimension.VOLTAGE,
                         0,
                         1000,
-                        "2.95 V per cell of the bank (11.8 V)",
-                        v -> 2.95 * v.number("battery.cells"),
+                        "11.8 V per 12 V of the bank",
+                        v -> 11.8 * BatterySection.twelveVolts(v),
                         GUESS,
                         "Below this it runs at its step-down.")
                 .fixed("step-down", Dimension.SHARE, 0, 1, "50 %", GUESS, "Share of full capacity it is held to then.")
@@ -61,8 +61,8 @@ final class CoolingSections {
                         Dimension.VOLTAGE,
                         0,
                         1000,
-                        "2.7 V per cell of the bank (10.8 V)",
-                        v -> 2.7 * v.number("battery.cells"),
+                        "10.8 V per 12 V of the bank",
+                        v -> 10.8 * BatterySection.twelveVolts(v),
                         PRACTICE,
                         "Below this it stops.")
                 .derived(
@@ -70,8 +70,8 @@ final class CoolingSections {
                         Dimension.VOLTAGE,
                         0,
                         1000,
-                        "3.15 V per cell of the bank (12.6 V)",
-                        v -> 3.15 * v.number("battery.cells"),
+                        "12.6 V per 12 V of the bank; lead-acid 12.2 V",
+                        v -> (BatterySection.isLeadAcid(v) ? 12.2 : 12.6) * BatterySection.twelveVolts(v),
                         PRACTICE,
                         "From this it may start again.")
                 .choice(
@@ -104,6 +104,7 @@ final class CoolingSections {
                         PRACTICE,
                         "surplus sun (only with sun that the bank no longer takes), driving, clock times 14:00-17:00, or "
                                 + "several of them: surplus sun, driving.")
+                .shed()
                 .build();
     }
 
@@ -163,6 +164,7 @@ final class CoolingSections {
                         "0 Wh",
                         GUESS,
                         "Heat of warm food put in after each drive in town, over three hours; 60 Wh are 3 kg at 20 K.")
+                .shed()
                 .build();
     }
 }

@@ -12,6 +12,7 @@ import ampdays.cooling.RefrigeratorSpec;
 import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
 import ampdays.load.PreCooling;
+import ampdays.load.ShedSpec;
 import ampdays.pv.SolarSpec;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,7 @@ public record Design(
         Optional<DashCooling> dash,
         Optional<RefrigeratorSpec> refrigerator,
         List<LoadSpec> loads,
+        ShedSpec shed,
         Optional<InverterSpec> inverter,
         BankSpec bank,
         Optional<SolarSpec> solar,

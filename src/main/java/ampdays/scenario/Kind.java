@@ -31,6 +31,9 @@ public sealed interface Kind {
         if (this instanceof SpeedPoints) {
             return "Write points like: " + SpeedPoints.EXAMPLE + ".";
         }
+        if (this instanceof ChargeLimits) {
+            return ChargeLimitText.ADVICE;
+        }
         return this instanceof Timetable ? "Write a list of lines like: - 07:10 park sun, away." : "Write one value.";
     }
 
@@ -173,6 +176,15 @@ public sealed interface Kind {
             return Arrays.stream(Occasion.values())
                     .map(o -> o.name().toLowerCase(Locale.ROOT))
                     .toList();
+        }
+    }
+
+    /** Charge limits by temperature. */
+    record ChargeLimits() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            ChargeLimitText.parse(text, 1);
+            return Reading.WORD;
         }
     }
 

@@ -10,6 +10,7 @@ import ampdays.cooling.RefrigeratorSpec;
 import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
 import ampdays.load.PreCooling;
+import ampdays.load.ShedSpec;
 import ampdays.units.Dimension;
 import ampdays.units.QuantityException;
 import java.util.ArrayList;
@@ -244,8 +245,30 @@ final class LivingBuilder {
                     times.windows(),
                     values.number(path + ".use"),
                     read.number(path + ".heat"),
-                    read.number(path + ".airflow"));
+                    read.number(path + ".airflow"),
+                    shedBelow(path));
         });
+    }
+
+    private double shedBelow(String path) {
+        return values.find(path + ".shed-below").map(Value::number).orElse(shedBelowByWord(read.word(path + ".shed")));
+    }
+
+    private static double shedBelowByWord(String shed) {
+        return switch (shed) {
+            case "first" -> 0.30;
+            case "later" -> 0.15;
+            default -> 0;
+        };
+    }
+
+    Optional<ShedSpec> shed() {
+        return read.build(
+                "battery",
+                () -> new ShedSpec(
+                        values.has("cooling") ? shedBelow("cooling") : 0,
+                        values.has("refrigerator") ? shedBelow("refrigerator") : 0,
+                        read.number("battery.shed-band")));
     }
 
     private LoadTimes times(String path) {

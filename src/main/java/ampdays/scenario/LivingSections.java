@@ -282,6 +282,7 @@ final class LivingSections {
                         "0 m³/h",
                         PRACTICE,
                         "Outside air that a fan moves through the cabin, when cabin.airing lets it.")
+                .shed()
                 .build();
     }
 

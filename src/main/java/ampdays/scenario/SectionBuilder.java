@@ -72,6 +72,21 @@ final class SectionBuilder {
         return new Kind.Measured(List.of(dimension), low, high, "");
     }
 
+    /** When a use is switched off because the bank runs low. */
+    SectionBuilder shed() {
+        return choice(
+                        "shed",
+                        List.of("last", "later", "first"),
+                        Mark.PRACTICE,
+                        "When the bank runs low: first below 30 %, later below 15 %, last at the bank's cut-out.")
+                .add(
+                        "shed-below",
+                        measured(Dimension.SHARE, 0, 0.95),
+                        new Fallback.Absent(),
+                        Mark.PRACTICE,
+                        "State of charge below which it is switched off, in place of shed.");
+    }
+
     Section build() {
         return new Section(name, presence, help, parameters);
     }

@@ -11,11 +11,8 @@ import java.util.List;
 final class SolarSection {
     private static final String PULSE_WIDTH = "pulse-width";
 
-    /** Rated power over nominal battery voltage is the current a controller needs. */
-    private static final double CELL_V = SupplySections.CELL_V;
-
-    /** Best voltage of a 36-cell panel, which goes with a bank of four cells, V per cell of the bank. */
-    private static final double STRING_V_PER_CELL = 4.5;
+    /** Best voltage of a 36-cell panel, which goes with a bank of 12 V, V. */
+    private static final double STRING_V = 18;
 
     private SolarSection() {}
 
@@ -166,8 +163,8 @@ final class SolarSection {
                         Dimension.VOLTAGE,
                         1,
                         1000,
-                        "4.5 V per cell of the bank (18 V)",
-                        v -> STRING_V_PER_CELL * v.number("battery.cells"),
+                        "18 V per 12 V of the bank",
+                        v -> STRING_V * BatterySection.twelveVolts(v),
                         PRACTICE,
                         "Best voltage of a string at 25 °C; a pulse-width controller needs it above the battery's, hot.")
                 .derived(
@@ -175,8 +172,8 @@ final class SolarSection {
                         Dimension.CURRENT,
                         0.5,
                         5000,
-                        "enough for the rated power at 3.2 V per cell",
-                        v -> v.number("solar.power") / (CELL_V * v.number("battery.cells")),
+                        "enough for the rated power at the bank's nominal voltage",
+                        v -> v.number("solar.power") / BatterySection.nominalV(v),
                         PRACTICE,
                         "Output current of the controller at most.");
     }

@@ -59,8 +59,9 @@ public final class VariantBuilder {
         var dash = living.dash();
         var refrigerator = living.refrigerator();
         List<LoadSpec> loads = living.loads();
+        var shed = living.shed();
         var inverter = living.inverter();
-        var bank = supply.bank();
+        var bank = new BankBuilder(values, read).bank();
         var solar = new SolarBuilder(values, read).solar();
         var engine = alternators.engine();
         var factory = alternators.factory();
@@ -76,6 +77,7 @@ public final class VariantBuilder {
                 dash,
                 refrigerator,
                 loads,
+                shed.orElseThrow(),
                 inverter,
                 bank.orElseThrow(),
                 solar,

@@ -11,6 +11,13 @@ final class Bus {
     private Bus() {}
 
     static void solve(Minute m, Battery bank) {
+        share(m, bank);
+        if (bank.trips(m.bankLimits, m.servedShare < 1)) {
+            share(m, bank);
+        }
+    }
+
+    private static void share(Minute m, Battery bank) {
         m.servedShare = 1;
         if (!fillsBank(m, bank)) {
             giveAll(m, bank);
@@ -20,7 +27,7 @@ final class Bus {
     /** When the sources can give more than the bank and the loads take: the bank's limit sets the voltage. */
     private static boolean fillsBank(Minute m, Battery bank) {
         double mostA = bank.chargeMaxA();
-        double busV = bank.emfV() + bank.busOhm() * mostA;
+        double busV = bank.emfV() + bank.chargeOhm() * mostA;
         double room = busV * (mostA + m.askedA) + m.askedW;
         double solarW = solarW(m, busV);
         double shoreW = capped(m.shorePossibleW, m.shoreCapA, busV);
@@ -93,12 +100,17 @@ final class Bus {
     /** Bus voltage with the second alternator's current, which its set point may hold back; sets that current. */
     private static double withSecond(Minute m, Battery bank, double currentA, double powerW) {
         double emfV = bank.emfV();
-        double ohm = bank.busOhm();
         m.secondA = m.secondPossibleA;
+        boolean charges = (currentA + m.secondA) * emfV + powerW > 0;
+        double ohm = charges ? bank.chargeOhm() : bank.dischargeOhm();
         double busV = BankPhysics.busV(emfV, ohm, currentA + m.secondA, powerW);
         m.secondRegulated = m.secondA > 0 && busV + m.secondA * m.secondCableOhm > m.secondSetPointV;
         if (m.secondRegulated) {
             busV = BankPhysics.regulatedBusV(emfV, ohm, currentA, powerW, m.secondSetPointV, m.secondCableOhm);
+            if (charges && busV < emfV) {
+                ohm = bank.dischargeOhm();
+                busV = BankPhysics.regulatedBusV(emfV, ohm, currentA, powerW, m.secondSetPointV, m.secondCableOhm);
+            }
             m.secondA = (m.secondSetPointV - busV) / m.secondCableOhm;
             if (m.secondA < 0) {
                 m.secondA = 0;
@@ -111,7 +123,7 @@ final class Bus {
     /** When the bank cannot make up for what the sources lack: every load gets the same share. */
     private static void shed(Minute m, Battery bank) {
         double mostA = bank.dischargeMaxA();
-        double busV = bank.emfV() - bank.busOhm() * mostA;
+        double busV = bank.emfV() - bank.dischargeOhm() * mostA;
         m.busV = busV;
         m.bankA = -mostA;
         m.solarW = solarW(m, busV);

@@ -110,7 +110,7 @@ final class Climate {
             cabin.floatFree();
         } else {
             double aimC = preCooling == null ? setC : preCooled(m, preCooling, setC, moves);
-            if (!Double.isNaN(aimC) && powered && cooler.mayRun(m.busV)) {
+            if (!Double.isNaN(aimC) && powered && !state.shedding.coolingOff() && cooler.mayRun(m.busV)) {
                 double wetBulbC = moistAir.wetBulbC(airC, cabin.humidityRatio());
                 cooler.step(
                         cabin.nodes(),

@@ -1,5 +1,6 @@
 package ampdays.sim;
 
+import ampdays.battery.BankSpec;
 import ampdays.results.Finding;
 import ampdays.results.Finding.Severity;
 import ampdays.results.Limit;
@@ -23,17 +24,23 @@ final class Findings {
     private final Kind startBank = new Kind();
     private final Kind startSag = new Kind();
     private final double inverterRatedW;
+    private final BankFindings bank;
 
     /** @param inverterRatedW continuous rating of the inverter, W; NaN without one */
-    Findings(double inverterRatedW) {
+    Findings(double inverterRatedW, BankSpec bank) {
         this.inverterRatedW = inverterRatedW;
+        this.bank = new BankFindings(bank);
     }
 
     /** One kind of event, merged. */
-    private static final class Kind {
+    static final class Kind {
         private int first = -1;
         private int steps;
         private double worst = Double.NaN;
+
+        double worst() {
+            return worst;
+        }
 
         void met(int step, double value) {
             first = first < 0 ? step : first;
@@ -43,6 +50,7 @@ final class Findings {
     }
 
     void minute(Minute m, RunState state, Vehicle vehicle, People people) {
+        bank.minute(m, state);
         if (vehicle.idles() && people == People.ASLEEP) {
             idlingAsleep.met(m.step, 0);
         }
@@ -168,10 +176,11 @@ final class Findings {
                 heat.worst,
                 "°C",
                 "The regulator cuts the current back; more air to the alternator or a higher idle gives more.");
+        bank.addTo(list, clock);
         return list;
     }
 
-    private static void add(
+    static void add(
             List<Finding> list,
             TripClock clock,
             Kind kind,

@@ -7,6 +7,7 @@ import ampdays.load.Occasion;
 import ampdays.trip.People;
 import ampdays.trip.Vehicle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
@@ -40,16 +41,21 @@ final class LoadPlan {
     private final List<Double> airflowsM3H = new ArrayList<>(List.of(0.0));
     private final List<Pattern> patterns = new ArrayList<>();
     private final List<double[]> dutyByPattern = new ArrayList<>();
+    private final double[] thresholds;
+    /** What is left of a pattern at each level of shedding, row by row. */
+    private int[] leftOfPattern = {};
 
-    private LoadPlan(List<LoadSpec> loads, int steps) {
+    private LoadPlan(List<LoadSpec> loads, double[] thresholds, int steps) {
         this.loads = loads;
+        this.thresholds = thresholds;
         this.patternOfStep = new short[steps];
         this.anyFan = loads.stream().anyMatch(load -> load.airflowM3H() > 0);
         this.stillPatternOfStep = anyFan ? new short[steps] : patternOfStep;
     }
 
-    static LoadPlan of(TripClock clock, List<LoadSpec> loads, Optional<InverterSpec> inverter) {
-        LoadPlan plan = new LoadPlan(loads, clock.steps());
+    /** @param thresholds states of charge at which something is shed, highest first */
+    static LoadPlan of(TripClock clock, List<LoadSpec> loads, Optional<InverterSpec> inverter, double[] thresholds) {
+        LoadPlan plan = new LoadPlan(loads, thresholds, clock.steps());
         Map<List<Double>, Short> known = new HashMap<>();
         BitSet[] mayRun = new BitSet[loads.size()];
         for (int load = 0; load < loads.size(); load++) {
@@ -58,7 +64,24 @@ final class LoadPlan {
         for (int day = 0; day < clock.trip().days(); day++) {
             plan.layOutDay(clock, day, mayRun, known, inverter);
         }
+        plan.shed(known, inverter);
         return plan;
+    }
+
+    private void shed(Map<List<Double>, Short> known, Optional<InverterSpec> inverter) {
+        int levels = thresholds.length + 1;
+        int unshed = patterns.size();
+        leftOfPattern = new int[unshed * levels];
+        for (int pattern = 0; pattern < unshed; pattern++) {
+            leftOfPattern[pattern * levels] = pattern;
+            for (int level = 1; level < levels; level++) {
+                double[] duty = dutyByPattern.get(pattern).clone();
+                for (int load = 0; load < duty.length; load++) {
+                    duty[load] = loads.get(load).shedBelowShare() >= thresholds[level - 1] ? 0 : duty[load];
+                }
+                leftOfPattern[pattern * levels + level] = patternFor(duty, known, inverter);
+            }
+        }
     }
 
     private void layOutDay(
@@ -92,8 +115,8 @@ final class LoadPlan {
             }
             if (!running.equals(before)) {
                 before = (BitSet) running.clone();
-                pattern = patternFor(running, fullDuty, known, inverter);
-                stillPattern = anyFan ? patternFor(withoutFans(running), fullDuty, known, inverter) : pattern;
+                pattern = patternFor(duty(running, fullDuty), known, inverter);
+                stillPattern = anyFan ? patternFor(duty(withoutFans(running), fullDuty), known, inverter) : pattern;
             }
             patternOfStep[step] = pattern;
             stillPatternOfStep[step] = stillPattern;
@@ -110,14 +133,16 @@ final class LoadPlan {
         return still;
     }
 
-    private short patternFor(
-            BitSet running, double[] fullDuty, Map<List<Double>, Short> known, Optional<InverterSpec> inverter) {
-        double[] duty = new double[loads.size()];
-        List<Double> key = new ArrayList<>(loads.size());
+    private static double[] duty(BitSet running, double[] fullDuty) {
+        double[] duty = new double[fullDuty.length];
         for (int load = 0; load < duty.length; load++) {
             duty[load] = running.get(load) ? fullDuty[load] : 0;
-            key.add(duty[load]);
         }
+        return duty;
+    }
+
+    private short patternFor(double[] duty, Map<List<Double>, Short> known, Optional<InverterSpec> inverter) {
+        List<Double> key = Arrays.stream(duty).boxed().toList();
         Short found = known.get(key);
         if (found != null) {
             return found;
@@ -206,6 +231,11 @@ final class LoadPlan {
     /** Every flow of outside air that fans may drive, m³/h; the first is 0. */
     double[] airflowsM3H() {
         return airflowsM3H.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** What is left of a pattern at a level of shedding. */
+    int left(int pattern, int level) {
+        return leftOfPattern[pattern * (thresholds.length + 1) + level];
     }
 
     Pattern[] patterns() {

@@ -12,6 +12,9 @@ final class Minute {
     /** The loads' pattern in force. */
     int pattern;
 
+    /** What the bank's state of charge leaves of it. */
+    int leftPattern;
+
     double outsideC;
     double indoorHeatW;
 

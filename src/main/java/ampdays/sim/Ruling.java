@@ -30,7 +30,7 @@ final class Ruling {
 
     private static Limit ofBank(RunState state) {
         return switch (state.bank.chargeLimit()) {
-            case RATE, TOO_HOT -> Limit.CHARGE_LIMIT;
+            case RATE, PROTECTION, TRIPPED, TOO_HOT -> Limit.CHARGE_LIMIT;
             case TOO_COLD -> Limit.TOO_COLD;
             case NEAR_FULL -> Limit.ACCEPTANCE;
             case FULL -> Limit.FULL;

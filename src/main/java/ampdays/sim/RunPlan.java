@@ -8,6 +8,7 @@ import ampdays.scenario.Site;
 import ampdays.scenario.Variant;
 import ampdays.trip.Trip;
 import ampdays.weather.WeatherSeries;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -87,10 +88,15 @@ public final class RunPlan {
                     () -> CabinPlan.of(sky, clock, cabinSpec, roof, panelM2));
             List<LoadSpec> loadSpecs = variant.design().loads();
             Optional<InverterSpec> inverter = variant.design().inverter();
+            double[] thresholds = Shedding.thresholds(variant.design());
             LoadPlan loads = part(
-                    new LoadKey(trip, loadSpecs, inverter),
+                    new LoadKey(
+                            trip,
+                            loadSpecs,
+                            inverter,
+                            Arrays.stream(thresholds).boxed().toList()),
                     LoadPlan.class,
-                    () -> LoadPlan.of(clock, loadSpecs, inverter));
+                    () -> LoadPlan.of(clock, loadSpecs, inverter, thresholds));
             return new RunPlan(variant, clock, sky, roof, cabin, loads);
         }
 
@@ -111,6 +117,7 @@ public final class RunPlan {
 
         private record CabinKey(RoofKey roof, CabinSpec cabin, double panelM2) {}
 
-        private record LoadKey(Trip trip, List<LoadSpec> loads, Optional<InverterSpec> inverter) {}
+        private record LoadKey(
+                Trip trip, List<LoadSpec> loads, Optional<InverterSpec> inverter, List<Double> thresholds) {}
     }
 }

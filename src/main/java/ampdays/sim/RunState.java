@@ -15,6 +15,7 @@ import ampdays.weather.MinuteWeather;
 /** The components of one run, made from the design; a component that the design has not is null. One run, one thread. */
 final class RunState {
     final Battery bank;
+    final Shedding shedding;
     final Cabin cabin;
     final Cooler cooler;
     final Refrigerator refrigerator;
@@ -30,7 +31,8 @@ final class RunState {
         double density = plan.sky().densityShare();
         double startC = weather.airC(0);
         EngineSpec engine = design.engine();
-        bank = new Battery(design.bank(), startC, stepS);
+        bank = Battery.of(design.bank(), startC, stepS);
+        shedding = new Shedding(design);
         double[] airflowsM3H = plan.loads().airflowsM3H();
         cabin = new Cabin(design.cabin(), airflowsM3H, density, startC, weather.humidityRatio(0), stepS);
         cooler = design.cooler().map(Cooler::new).orElse(null);

@@ -133,10 +133,13 @@ public final class Simulator {
         m.pattern = climate.fansRun(m.outsideC)
                 ? plan.loads().pattern(i)
                 : plan.loads().stillPattern(i);
-        LoadPlan.Pattern pattern = patterns[m.pattern];
+        state.shedding.step(state.bank.soc());
+        int level = state.shedding.level();
+        m.leftPattern = level == 0 ? m.pattern : plan.loads().left(m.pattern, level);
+        LoadPlan.Pattern pattern = patterns[m.leftPattern];
 
         climate.step(m, now, pattern.flow(), applianceHeatW, powered);
-        refrigerate(vehicle, people, powered);
+        refrigerate(vehicle, people, powered && !state.shedding.refrigeratorOff());
         if (powered) {
             ask(pattern);
         } else {
@@ -274,7 +277,12 @@ public final class Simulator {
         m.refrigeratorW = served * m.refrigeratorAskedW;
         m.unservedW =
                 m.coolingMissedW + (1 - served) * (onBusW + outletAskedW + m.coolingAskedW + m.refrigeratorAskedW);
-        totals.served(m.pattern, served, m.busV);
+        if (m.leftPattern != m.pattern) {
+            LoadPlan.Pattern all = patterns[m.pattern];
+            m.unservedW += (all.busA() - pattern.busA()) * m.busV + all.busW() - pattern.busW();
+            m.unservedW += all.outletW() - pattern.outletW();
+        }
+        totals.served(m.pattern, m.leftPattern, served, m.busV);
     }
 
     /** Heat that appliances, converters and bank gave off indoors in this step, W; the cabin feels it in the next. */

@@ -23,7 +23,7 @@ final class StartSurge {
         }
         double bankA = m.bankA - moreW / m.busV;
         m.startBankA = -bankA > bank.dischargeMaxA() ? -bankA : 0;
-        double sagV = m.busV - moreW / m.busV * bank.busOhm();
+        double sagV = m.busV - moreW / m.busV * bank.dischargeOhm();
         if (sagV < spec.cutOutV()) {
             m.startSagV = sagV;
             cooler.trip();

@@ -4,6 +4,7 @@ import ampdays.alternator.EngineSpec;
 import ampdays.cabin.CabinSpec;
 import ampdays.load.InverterSpec;
 import ampdays.results.Account;
+import ampdays.results.Ageing;
 import ampdays.results.DayTotals;
 import ampdays.results.Energy;
 import ampdays.results.Limit;
@@ -24,6 +25,7 @@ final class Totals {
     private static final int TREND_DAYS = 7;
     private static final double LEVEL_TREND = -0.002;
     private static final double SECONDS_A_DAY = 86_400;
+    private static final double DAYS_A_YEAR = 365;
 
     private final RunPlan plan;
     private final TripClock clock;
@@ -75,7 +77,8 @@ final class Totals {
         CabinSpec cabin = plan.variant().design().cabin();
         this.nights = new Nights(cabin.comfortLowC(), cabin.comfortHighC());
         this.findings = new Findings(
-                plan.variant().design().inverter().map(InverterSpec::ratedW).orElse(Double.NaN));
+                plan.variant().design().inverter().map(InverterSpec::ratedW).orElse(Double.NaN),
+                plan.variant().design().bank());
         this.canCharge = state.second != null || state.factory != null;
         int patterns = plan.loads().patterns().length;
         this.servedH = new double[patterns];
@@ -115,11 +118,17 @@ final class Totals {
         fuelLitres += litres;
     }
 
-    void served(int pattern, double share, double busV) {
-        servedH[pattern] += share * stepH;
-        servedVoltH[pattern] += share * busV * stepH;
-        askedH[pattern] += stepH;
-        askedVoltH[pattern] += busV * stepH;
+    /**
+     * Enters what the loads asked and got.
+     *
+     * @param wanted pattern of all that would run
+     * @param left pattern of what the bank's state of charge leaves of it
+     */
+    void served(int wanted, int left, double share, double busV) {
+        servedH[left] += share * stepH;
+        servedVoltH[left] += share * busV * stepH;
+        askedH[wanted] += stepH;
+        askedVoltH[wanted] += busV * stepH;
     }
 
     void minute(Minute m, Vehicle vehicle, People people) {
@@ -137,7 +146,7 @@ final class Totals {
             lowestSoc = soc;
             lowestStep = m.step;
         }
-        if (emptyStep < 0 && soc <= reserve) {
+        if (emptyStep < 0 && (soc <= reserve || soc <= state.bank.outOfReachShare())) {
             emptyStep = m.step;
         }
         lastFullStep = soc >= FULL_SHARE ? m.step : lastFullStep;
@@ -204,9 +213,22 @@ final class Totals {
                 chargingIdleSteps * stepH,
                 peakCaseC,
                 dischargedAs / (plan.variant().design().bank().capacityAh() * 3600),
+                ageing(),
                 energy.residualWh(),
                 days,
                 findings.list(clock));
+    }
+
+    private Ageing ageing() {
+        double runsAYear = DAYS_A_YEAR * SECONDS_A_DAY / (clock.steps() * stepS);
+        return state.bank
+                .ageing()
+                .map(cells -> new Ageing(
+                        cells.useLossShare(1) + cells.calendarLossShare(1),
+                        cells.useLossShare(runsAYear) + cells.calendarLossShare(runsAYear),
+                        cells.useLossShare(runsAYear),
+                        cells.resistanceGrowthShare(runsAYear)))
+                .orElse(Ageing.UNKNOWN);
     }
 
     private Map<String, Double> uses(double[] voltHours, double[] hours, Energy energy) {

@@ -15,6 +15,8 @@ public enum Dimension {
     CURRENT("a current"),
     /** Base V. */
     VOLTAGE("a voltage"),
+    /** Base V/K. */
+    VOLTAGE_PER_KELVIN("a change of voltage with temperature"),
     /** Base Ω. */
     RESISTANCE("a resistance"),
     /** Base °C. */

@@ -45,6 +45,7 @@ final class Units {
         table.put(Dimension.CHARGE, List.of(Unit.of("Ah", 1), Unit.of("mAh", 1e-3)));
         table.put(Dimension.CURRENT, List.of(Unit.of("A", 1, "amp", "amps"), Unit.of("mA", 1e-3)));
         table.put(Dimension.VOLTAGE, List.of(Unit.of("V", 1, "volt", "volts"), Unit.of("mV", 1e-3)));
+        table.put(Dimension.VOLTAGE_PER_KELVIN, List.of(Unit.of("mV/K", 1e-3, "mV/°C", "mV/C"), Unit.of("V/K", 1)));
         table.put(
                 Dimension.RESISTANCE,
                 List.of(Unit.of("mΩ", 1e-3, "m\u2126", "mohm"), Unit.of("Ω", 1, "\u2126", "ohm", "ohms")));

@@ -12,6 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class BankPhysicsTest {
+    private static final OpenCircuit CELL = OpenCircuit.LITHIUM_IRON_PHOSPHATE;
+
     static List<Row> constantPower() {
         return ReferenceTable.rows("constant_power_battery");
     }
@@ -63,7 +65,9 @@ class BankPhysicsTest {
     @ParameterizedTest
     @CsvSource({"-0.1, 0", "0, 0.1", "7, 0.1", "12, 0.2", "24, 0.2", "25, 0.5", "45, 0.5", "55, 0.1", "61, 0"})
     void chargeCurrentByTemperature(double temperatureC, double cRate) {
-        assertThat(0.5 * BankPhysics.chargeShare(temperatureC)).isCloseTo(cRate, within(1e-12));
+        LithiumBattery bank = Bank.lithium().startC(temperatureC).battery();
+        bank.open();
+        assertThat(bank.chargeMaxA() / 100).isCloseTo(cRate, within(1e-12));
     }
 
     @Test
@@ -88,7 +92,7 @@ class BankPhysicsTest {
         "0.05, 45, 3.117"
     })
     void openCircuitVoltage(double soc, double temperatureC, double cellV) {
-        assertThat(OpenCircuit.cellV(soc, temperatureC)).isCloseTo(cellV, within(5e-4));
+        assertThat(CELL.cellV(soc, temperatureC)).isCloseTo(cellV, within(5e-4));
     }
 
     /**
@@ -99,14 +103,14 @@ class BankPhysicsTest {
     @CsvSource({"0.30", "0.40", "0.50", "0.60", "0.70", "0.80", "0.90", "0.95"})
     void openCircuitVoltageAgreesWithAnotherCell(double soc) {
         double other = 3.2772 + (soc - 0.2972) / (0.9833 - 0.2972) * (3.3511 - 3.2772);
-        assertThat(OpenCircuit.cellV(soc, 23)).isCloseTo(other, within(0.020));
+        assertThat(CELL.cellV(soc, 23)).isCloseTo(other, within(0.020));
     }
 
     /** Source: specification of a 202 Ah prismatic cell (LP54173207, rev. 0, 2020): 30 to 50 % is 3.275 to 3.304 V. */
     @Test
     void storageVoltageOfAThirdCell() {
-        assertThat(OpenCircuit.cellV(0.3, 25)).isBetween(3.275, 3.304);
-        assertThat(OpenCircuit.cellV(0.5, 25)).isBetween(3.275, 3.304);
+        assertThat(CELL.cellV(0.3, 25)).isBetween(3.275, 3.304);
+        assertThat(CELL.cellV(0.5, 25)).isBetween(3.275, 3.304);
     }
 
     /** The slope is that of the curve (identity). */
@@ -114,7 +118,7 @@ class BankPhysicsTest {
     @CsvSource({"0.021", "0.33", "0.62", "0.97"})
     void slopeIsThatOfTheCurve(double soc) {
         double h = 1e-5;
-        double difference = (OpenCircuit.cellV(soc + h, 31) - OpenCircuit.cellV(soc - h, 31)) / (2 * h);
-        assertThat(OpenCircuit.slopeV(soc, 31)).isCloseTo(difference, within(1e-6));
+        double difference = (CELL.cellV(soc + h, 31) - CELL.cellV(soc - h, 31)) / (2 * h);
+        assertThat(CELL.slopeV(soc, 31)).isCloseTo(difference, within(1e-6));
     }
 }

@@ -1,6 +1,7 @@
 package ampdays.chart;
 
 import ampdays.results.Account;
+import ampdays.results.Ageing;
 import ampdays.results.DayProfile;
 import ampdays.results.DayTotals;
 import ampdays.results.Energy;
@@ -172,6 +173,7 @@ public final class InventedComparison {
                 0,
                 van.secondW > 0 ? 131.5 : Double.NaN,
                 6.2,
+                Ageing.UNKNOWN,
                 3e-9,
                 days,
                 List.of(new Finding(

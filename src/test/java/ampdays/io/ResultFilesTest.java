@@ -159,6 +159,7 @@ class ResultFilesTest {
                         "engineChargingHours",
                         "alternatorPeakCaseC",
                         "cycles",
+                        "ageing",
                         "ledgerResidualWh",
                         "findings");
     }

@@ -164,7 +164,7 @@ class ScenarioReaderTest {
         assertThat(bank.resistanceOhm()).isCloseTo(ohm, within(1e-12));
         assertThat(bank.chargeLimitA()).isEqualTo(limitA);
         assertThat(bank.absorptionV()).isCloseTo(absorptionV, within(1e-9));
-        assertThat(bank.cutOutV()).isCloseTo(cutOutV, within(1e-9));
+        assertThat(bank.cutOut().busV()).isCloseTo(cutOutV, within(1e-9));
     }
 
     /** Silver and black: Levinson et al., Applied Energy 88 (2011) 4343, shell reflectance 0.58 and 0.05. */
@@ -222,9 +222,10 @@ class ScenarioReaderTest {
                         List.of(new ClockWindow(1140, 1350), new ClockWindow(1380, 60)),
                         Double.NaN,
                         1,
+                        0,
                         0));
         assertThat(design.loads().get(1))
-                .isEqualTo(new LoadSpec("laptops", 0, 110, true, Occasion.ALWAYS, List.of(), 4, 1, 0));
+                .isEqualTo(new LoadSpec("laptops", 0, 110, true, Occasion.ALWAYS, List.of(), 4, 1, 0, 0));
     }
 
     @Test

@@ -69,7 +69,9 @@ class KernelPropertiesTest {
     private static void chargeIsKept(RunPlan plan, RunResult run, double inAh, double outAh) {
         BankSpec bank = plan.variant().design().bank();
         double endSoc = run.days().get(run.days().size() - 1).endSoc();
-        double keptAh = bank.coulombicEfficiency() * inAh + outAh - standbyA(bank) * 24 * run.tripDays();
+        double keptAh = ((BankSpec.Lithium) bank.chemistry()).coulombicEfficiency() * inAh
+                + outAh
+                - standbyA(bank) * 24 * run.tripDays();
         assertThat(run.lowestSoc()).isPositive();
         assertThat((endSoc - bank.startShare()) * bank.capacityAh()).isCloseTo(keptAh, within(1e-6));
     }

@@ -1,8 +1,8 @@
 package ampdays.sim;
 
 import ampdays.alternator.AlternatorSpec;
-import ampdays.battery.BankPhysics;
 import ampdays.battery.BankSpec;
+import ampdays.battery.ChargeSteps;
 import ampdays.scenario.Design;
 
 /** Looks at every step for a limit that is not kept, as far as possible from the specification and not from the kernel. */
@@ -47,13 +47,23 @@ final class LimitWatch implements Recorder {
     }
 
     private boolean bankKeepsItsLimits(Minute m, RunState state, double bankC) {
-        double byTemperatureA = bank.chargeC() * bank.capacityAh() * BankPhysics.chargeShare(bankC);
         return upTo(state.bank.soc(), 1)
-                && m.bankA <= byTemperatureA + ROUNDING
+                && m.bankA <= byTemperatureA(bankC) + ROUNDING
                 && m.bankA <= bank.chargeLimitA() + ROUNDING
                 && m.bankA <= state.bank.chargeMaxA() + ROUNDING
                 && m.bankA >= -bank.dischargeLimitA() - ROUNDING
                 && (m.bankA <= 0 || m.busV <= bank.absorptionV() + ROUNDING);
+    }
+
+    private double byTemperatureA(double bankC) {
+        double limitA = 0;
+        for (ChargeSteps.Step step :
+                ((BankSpec.Lithium) bank.chemistry()).chargeSteps().steps()) {
+            limitA = bankC >= step.fromC() ? step.limit() : limitA;
+        }
+        boolean open = bankC < bank.protection().chargeColdC()
+                || bankC > bank.protection().chargeHotC();
+        return open ? 0 : limitA;
     }
 
     private boolean secondKeepsItsLimits(Minute m) {

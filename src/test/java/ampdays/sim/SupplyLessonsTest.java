@@ -29,7 +29,7 @@ class SupplyLessonsTest {
     @ParameterizedTest
     @CsvSource({"60, 60, 0, 0, 0", "250, 100, 150, 0, 0", "400, 100, 200, 100, 0", "700, 100, 200, 250, 150"})
     void lesson13Order(double askedW, double solarW, double shoreW, double secondW, double factoryW) {
-        Battery full = new Battery(new Van().lossless().variant().design().bank(), 25, 60);
+        Battery full = Battery.of(new Van().lossless().variant().design().bank(), 25, 60);
         full.open();
         Minute m = new Minute();
         m.askedW = askedW;
@@ -89,7 +89,7 @@ class SupplyLessonsTest {
      */
     @Test
     void lesson14TheCableIsJudgedAtTheVoltageThatResults() {
-        Battery half = new Battery(
+        Battery half = Battery.of(
                 new Van().with("battery.start", "50 %").variant().design().bank(), 25, 60);
         half.open();
         Minute m = new Minute();

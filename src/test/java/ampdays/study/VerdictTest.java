@@ -3,6 +3,7 @@ package ampdays.study;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.results.Account;
+import ampdays.results.Ageing;
 import ampdays.results.DayProfile;
 import ampdays.results.Energy;
 import ampdays.results.RunResult;
@@ -118,6 +119,7 @@ class VerdictTest {
                 0,
                 Double.NaN,
                 0,
+                Ageing.UNKNOWN,
                 0,
                 List.of(),
                 List.of());

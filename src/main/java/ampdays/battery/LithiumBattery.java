@@ -1,0 +1,83 @@
+package ampdays.battery;
+
+import java.util.Optional;
+
+/** A bank of lithium iron phosphate. */
+public final class LithiumBattery extends Battery {
+    /** Temperature at which all of the charge is within reach, °C. */
+    private static final double WHOLE_FROM_C = 25;
+
+    private final double efficiency;
+    private final double perEfficiency;
+    private final double taperFromShare;
+    private final int seriesCells;
+    private final OpenCircuit openCircuit;
+    private final double absorptionV;
+    private final double tailA;
+    private final double outOfReachPerK;
+    private final double standbyShare;
+    private final double driftOhmPerV;
+    private final Ageing ageing;
+    private double driftOhm;
+    private double ohmicOhm;
+
+    /** @param openCircuit of one cell */
+    LithiumBattery(BankSpec spec, BankSpec.Lithium cells, OpenCircuit openCircuit, double startC, double stepS) {
+        super(spec, cells.chargeSteps(), spec.capacityAh() * spec.capacityHealth(), startC, stepS);
+        this.efficiency = cells.coulombicEfficiency();
+        this.perEfficiency = 1 / efficiency;
+        this.taperFromShare = cells.taperFromShare();
+        this.seriesCells = spec.seriesCells();
+        this.openCircuit = openCircuit;
+        this.absorptionV = spec.absorptionV();
+        this.tailA = spec.tailC() * spec.capacityAh();
+        this.outOfReachPerK = (1 - cells.coldShare()) / WHOLE_FROM_C;
+        this.standbyShare = standbyA / fullA;
+        this.driftOhmPerV = seriesCells * 0.5 / fullA;
+        this.ageing = new Ageing(spec.capacityAh(), 1 - spec.capacityHealth(), stepS);
+    }
+
+    @Override
+    public void open() {
+        emfV = seriesCells * openCircuit.cellV(soc, temperatureC);
+        driftOhm = openCircuit.slopeV(soc, temperatureC) * driftOhmPerV;
+        ohmicOhm = restOhm * BankPhysics.resistanceFactor(temperatureC);
+        chargeOhm = ohmicOhm + driftOhm;
+        dischargeOhm = chargeOhm;
+        double coldK = WHOLE_FROM_C - temperatureC;
+        floorShare = coldK > 0 ? coldK * outOfReachPerK : 0;
+        openProtection();
+        double rateA = rateA();
+        double limitA = rateA < chargeProtectionA ? rateA : chargeProtectionA;
+        double nearA = BankPhysics.taperA(soc, limitA, tailA, taperFromShare);
+        double aboveV = absorptionV - emfV;
+        if (nearA * chargeOhm > aboveV) {
+            nearA = aboveV / chargeOhm;
+        }
+        double roomA = ((1 - soc) * fullA + standbyA) * perEfficiency;
+        offer(rateA, nearA, roomA, (soc - floorShare) * fullA - standbyA);
+    }
+
+    @Override
+    public void settle(double currentA, double busV, double cabinC) {
+        double midV = emfV + driftOhm * currentA;
+        double keptA = currentA > 0 ? currentA * efficiency : currentA;
+        double charged = soc + keptA / fullA;
+        double drained = standbyShare < charged ? standbyShare : charged > 0 ? charged : 0;
+        double next = charged - drained;
+        soc = next < 0 ? 0 : next > 1 ? 1 : next;
+
+        double standbyNowA = drained * fullA;
+        storedW = midV * (keptA - standbyNowA);
+        resistanceW = ohmicOhm * currentA * currentA;
+        chargeLossW = midV * (currentA - keptA);
+        standbyW = midV * standbyNowA;
+        ageing.step(currentA, temperatureC, soc);
+        settleHeatAndLoads(busV, cabinC);
+    }
+
+    @Override
+    public Optional<Ageing> ageing() {
+        return Optional.of(ageing);
+    }
+}
