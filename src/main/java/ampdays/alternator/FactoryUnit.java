@@ -16,6 +16,7 @@ public final class FactoryUnit {
     private final Alternator alternator;
     private final OneNodeStep chargerNode;
     private final double cableOhm;
+    private final double lossPerOutput;
 
     private double chargerC;
     private double chargerAirC;
@@ -45,6 +46,7 @@ public final class FactoryUnit {
         this.alternator = new Alternator(spec.alternator(), engine, airDensityShare, startC, stepS);
         this.chargerNode = new OneNodeStep(charger.heatJK(), charger.toAirWK(), stepS);
         this.cableOhm = spec.alternator().cableOhm();
+        this.lossPerOutput = 1 / charger.efficiency() - 1;
         this.chargerC = chargerStartC;
     }
 
@@ -59,6 +61,10 @@ public final class FactoryUnit {
         systemV = spec.voltage().at(state, alternator.runningS());
         vehicleA = spec.vehicleA(state);
         alternator.open(state, underBonnetC);
+        if (state == EngineState.STOPPED) {
+            possibleW = 0;
+            return;
+        }
         ratingShare = AlternatorPhysics.cutBackShare(chargerC, charger.derateFromC(), charger.derateToC());
         double spareA = spareA();
         double mostA = alternator.rampShare() * DcDcCharger.mostInputA(systemV, charger.leastInputV(), cableOhm);
@@ -75,8 +81,7 @@ public final class FactoryUnit {
         inputA = outputW > 0 ? DcDcCharger.inputA(outputW, systemV, cableOhm, charger.efficiency()) : 0;
         carriedA = alternator.availableA() - spareA();
         alternator.settle(carriedA + inputA);
-        double lossW = outputW * (1 / charger.efficiency() - 1);
-        chargerC = chargerNode.nextC(chargerC, chargerAirC, lossW);
+        chargerC = chargerNode.nextC(chargerC, chargerAirC, outputW * lossPerOutput);
     }
 
     /** Fuel that charging cost in the last step, litres. */

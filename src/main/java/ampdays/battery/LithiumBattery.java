@@ -12,10 +12,12 @@ public final class LithiumBattery extends Battery {
     private final double taperFromShare;
     private final int seriesCells;
     private final OpenCircuit openCircuit;
+    private final OpenCircuit.Reading cell = new OpenCircuit.Reading();
     private final double absorptionV;
     private final double tailA;
     private final double outOfReachPerK;
     private final double standbyShare;
+    private final double sharePerA;
     private final double driftOhmPerV;
     private final Ageing ageing;
     private double driftOhm;
@@ -33,14 +35,16 @@ public final class LithiumBattery extends Battery {
         this.tailA = spec.tailC() * spec.capacityAh();
         this.outOfReachPerK = (1 - cells.coldShare()) / WHOLE_FROM_C;
         this.standbyShare = standbyA / fullA;
+        this.sharePerA = 1 / fullA;
         this.driftOhmPerV = seriesCells * 0.5 / fullA;
         this.ageing = new Ageing(spec.capacityAh(), 1 - spec.capacityHealth(), stepS);
     }
 
     @Override
     public void open() {
-        emfV = seriesCells * openCircuit.cellV(soc, temperatureC);
-        driftOhm = openCircuit.slopeV(soc, temperatureC) * driftOhmPerV;
+        openCircuit.read(soc, temperatureC, cell);
+        emfV = seriesCells * cell.cellV;
+        driftOhm = cell.slopeV * driftOhmPerV;
         ohmicOhm = restOhm * BankPhysics.resistanceFactor(temperatureC);
         chargeOhm = ohmicOhm + driftOhm;
         dischargeOhm = chargeOhm;
@@ -62,7 +66,7 @@ public final class LithiumBattery extends Battery {
     public void settle(double currentA, double busV, double cabinC) {
         double midV = emfV + driftOhm * currentA;
         double keptA = currentA > 0 ? currentA * efficiency : currentA;
-        double charged = soc + keptA / fullA;
+        double charged = soc + keptA * sharePerA;
         double drained = standbyShare < charged ? standbyShare : charged > 0 ? charged : 0;
         double next = charged - drained;
         soc = next < 0 ? 0 : next > 1 ? 1 : next;

@@ -84,18 +84,33 @@ public final class OpenCircuit {
      * @param temperatureC cell temperature, °C, held to -10 to 45
      */
     public double cellV(double soc, double temperatureC) {
-        double at = place(soc);
-        int row = row(at);
-        double column = column(temperatureC);
-        double below = lineV(row, column);
-        return below + (lineV(row + 1, column) - below) * (at - row);
+        Reading reading = new Reading();
+        read(soc, temperatureC, reading);
+        return reading.cellV;
     }
 
     /** Slope of {@link #cellV} with state of charge, V per whole charge; that of the stretch above at a break. */
     public double slopeV(double soc, double temperatureC) {
-        int row = row(place(soc));
+        Reading reading = new Reading();
+        read(soc, temperatureC, reading);
+        return reading.slopeV;
+    }
+
+    /** What {@link #cellV} and {@link #slopeV} say of one state, read from the table together. */
+    static final class Reading {
+        double cellV;
+        double slopeV;
+    }
+
+    /** Reads voltage and slope at once. */
+    void read(double soc, double temperatureC, Reading into) {
+        double at = place(soc);
+        int row = row(at);
         double column = column(temperatureC);
-        return (lineV(row + 1, column) - lineV(row, column)) * (ROWS - 1);
+        double below = lineV(row, column);
+        double rise = lineV(row + 1, column) - below;
+        into.cellV = below + rise * (at - row);
+        into.slopeV = rise * (ROWS - 1);
     }
 
     private static double place(double soc) {

@@ -88,6 +88,24 @@ public final class Cooler {
     }
 
     /**
+     * Whether a unit of variable speed has nothing to do in a step, because the air ends it no warmer than wanted anyway.
+     *
+     * @param nodes the cabin's exact step
+     * @param from1C air at the start, °C
+     * @param from2C mass at the start, °C
+     * @param q1W heat into the air node, W
+     * @param q2W heat into the mass node, W
+     * @param setC temperature wanted, °C
+     */
+    public boolean idles(TwoNodeStep nodes, double from1C, double from2C, double q1W, double q2W, double setC) {
+        if (!spec.variableSpeed() || surplusToC < setC) {
+            return false;
+        }
+        double rest1C = nodes.rest1C(q1W, q2W);
+        return rest1C + nodes.after1K(from1C - rest1C, from2C - nodes.rest2C(q1W, q2W)) <= setC;
+    }
+
+    /**
      * Cools the cabin for one step.
      *
      * @param nodes the cabin's exact step

@@ -22,6 +22,10 @@ public final class Refrigerator {
     private final double tauS;
     private final double stepS;
     private final double wholeStep;
+    private final double askedPerRunW;
+    private final double workK;
+    private final double lowC;
+    private final double highC;
     private final double usedK;
     private final double foodK;
     private double foodLeftS;
@@ -34,6 +38,10 @@ public final class Refrigerator {
         this.stepS = stepS;
         this.tauS = spec.heatCapacityJK() / spec.uaWK();
         this.wholeStep = Math.exp(-stepS / tauS);
+        this.askedPerRunW = spec.compressorW() / stepS;
+        this.workK = spec.compressorW() / spec.uaWK();
+        this.lowC = spec.insideC() - spec.bandK() / 2;
+        this.highC = spec.insideC() + spec.bandK() / 2;
         this.usedK = spec.dailyUseWh() / USED_HOURS / spec.uaWK();
         this.foodK = spec.shoppingWh() * 3600 / FOOD_S / spec.uaWK();
         this.insideC = spec.insideC();
@@ -76,13 +84,11 @@ public final class Refrigerator {
             insideC = warmRestC + (insideC - warmRestC) * wholeStep;
             runS = insideC > spec.insideC() ? stepS : 0;
         }
-        askedW = spec.compressorW() * runS / stepS + spec.standingW();
+        askedW = askedPerRunW * runS + spec.standingW();
     }
 
     /** Seconds of the step in which the compressor runs; moves the inside temperature to the end of the step. */
     private double cycle(double warmRestC, double condenserAirC) {
-        double lowC = spec.insideC() - spec.bandK() / 2;
-        double highC = spec.insideC() + spec.bandK() / 2;
         double runS = 0;
         double leftS = stepS;
         double remains = wholeStep;
@@ -108,7 +114,7 @@ public final class Refrigerator {
 
     /** How far a compressor that never stops would pull the inside below its rest without it, K. */
     private double coldK(double condenserAirC) {
-        return spec.compressorW() * cop(insideC, condenserAirC, spec.approachK(), spec.carnotShare()) / spec.uaWK();
+        return workK * cop(insideC, condenserAirC, spec.approachK(), spec.carnotShare());
     }
 
     public double insideC() {

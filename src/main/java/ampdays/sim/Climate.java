@@ -13,8 +13,6 @@ import ampdays.cooling.MoistAir;
 import ampdays.load.InverterSpec;
 import ampdays.load.PreCooling;
 import ampdays.scenario.Design;
-import ampdays.trip.People;
-import ampdays.trip.Stretch;
 import ampdays.weather.MinuteWeather;
 
 /**
@@ -83,19 +81,19 @@ final class Climate {
      * @param flow place of the air flow that the running fans drive
      * @param applianceHeatW heat that appliances gave off in the step before
      */
-    void step(Minute m, Stretch now, int flow, double applianceHeatW, boolean powered) {
+    void step(Minute m, Scene now, int flow, double applianceHeatW, boolean powered) {
         int i = m.step;
-        boolean moves = now.vehicle().moves();
+        boolean moves = now.moves();
         double airC = cabin.airC();
-        double setC = setPointC(now.people());
+        double setC = now.setC();
         boolean wanted = cooler != null && !Double.isNaN(setC);
         boolean closed = !powered || (wanted && Double.isNaN(spec.airingC()));
-        int present = now.people() == People.AWAY ? 0 : spec.people();
-        double moistureW = present * PeopleHeat.latentW(airC, now.people() == People.ASLEEP);
+        int present = now.present();
+        double moistureW = present * PeopleHeat.latentW(airC, now.asleep());
         cabin.open(
                 closed ? 0 : flow,
                 moves,
-                CabinPlan.covered(now, spec.covers()),
+                now.covered(),
                 m.outsideC,
                 plan.cabin().faceGainW(i),
                 plan.cabin().glassGainW(i),
@@ -110,7 +108,11 @@ final class Climate {
             cabin.floatFree();
         } else {
             double aimC = preCooling == null ? setC : preCooled(m, preCooling, setC, moves);
-            if (!Double.isNaN(aimC) && powered && !state.shedding.coolingOff() && cooler.mayRun(m.busV)) {
+            boolean mayRun = !Double.isNaN(aimC) && powered && !state.shedding.coolingOff() && cooler.mayRun(m.busV);
+            if (mayRun && cooler.idles(cabin.nodes(), airC, cabin.massC(), cabin.q1W(), cabin.q2W(), aimC)) {
+                cooler.off(stepS);
+                cabin.floatFree();
+            } else if (mayRun) {
                 double wetBulbC = moistAir.wetBulbC(airC, cabin.humidityRatio());
                 cooler.step(
                         cabin.nodes(),
@@ -132,15 +134,6 @@ final class Climate {
             }
         }
         cabin.moisten(weather.humidityRatio(i), moistureW, coilW);
-    }
-
-    private double setPointC(People people) {
-        return switch (people) {
-            case AWAKE -> spec.awakeC();
-            case ASLEEP -> spec.asleepC();
-            case ABOARD -> spec.aboardC();
-            case AWAY -> spec.awayC();
-        };
     }
 
     /** What the vehicle's own air conditioner takes out of the air; its moisture is returned, W. */

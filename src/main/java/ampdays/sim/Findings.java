@@ -4,8 +4,6 @@ import ampdays.battery.BankSpec;
 import ampdays.results.Finding;
 import ampdays.results.Finding.Severity;
 import ampdays.results.Limit;
-import ampdays.trip.People;
-import ampdays.trip.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -49,9 +47,9 @@ final class Findings {
         }
     }
 
-    void minute(Minute m, RunState state, Vehicle vehicle, People people) {
+    void minute(Minute m, RunState state, Scene now) {
         bank.minute(m, state);
-        if (vehicle.idles() && people == People.ASLEEP) {
+        if (now.asleep() && now.vehicle().idles()) {
             idlingAsleep.met(m.step, 0);
         }
         if (state.bank.loadsCut()) {
@@ -77,7 +75,7 @@ final class Findings {
         if (m.ruling == Limit.ALTERNATOR_HEAT) {
             heat.met(m.step, state.second == null ? state.factory.caseC() : state.second.caseC());
         }
-        if (people != People.AWAY && state.cabin.airC() > HOT_CABIN_C) {
+        if (!now.away() && state.cabin.airC() > HOT_CABIN_C) {
             hotCabin.met(m.step, state.cabin.airC());
         }
     }

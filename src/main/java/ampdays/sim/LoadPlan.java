@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -243,19 +244,21 @@ final class LoadPlan {
     }
 
     /**
-     * Energy of each load by name, from what each pattern was served.
+     * Energy of each load by name.
      *
-     * @param voltHours per pattern: bus voltage times hours served, V h
-     * @param hours per pattern: hours served, h
+     * @param first how long each pattern ran in some steps
+     * @param second the same in all others
      */
-    Map<String, Double> byLoadWh(double[] voltHours, double[] hours) {
-        Map<String, Double> sums = new java.util.LinkedHashMap<>();
+    Map<String, Double> byLoadWh(PatternHours first, PatternHours second) {
+        Map<String, Double> sums = new LinkedHashMap<>();
         for (int load = 0; load < loads.size(); load++) {
             LoadSpec spec = loads.get(load);
             double wh = 0;
             for (int pattern = 0; pattern < patterns.size(); pattern++) {
                 double duty = dutyByPattern.get(pattern)[load];
-                wh += duty * (spec.drawA() * voltHours[pattern] + spec.drawW() * hours[pattern]);
+                double voltHours = first.voltHours(pattern) + second.voltHours(pattern);
+                double hours = first.hours(pattern) + second.hours(pattern);
+                wh += duty * (spec.drawA() * voltHours + spec.drawW() * hours);
             }
             sums.merge(spec.name(), wh, Double::sum);
         }

@@ -94,5 +94,5 @@ final class Minute {
     double coolingW;
     double refrigeratorW;
     double loadsW;
-    Limit ruling = Limit.ENGINE_OFF;
+    Limit ruling;
 }

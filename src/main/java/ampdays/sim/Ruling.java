@@ -4,20 +4,19 @@ import ampdays.alternator.Alternator;
 import ampdays.alternator.AlternatorLimit;
 import ampdays.alternator.FactoryUnit;
 import ampdays.results.Limit;
-import ampdays.trip.Vehicle;
 
 /** Names the limit that caps the charging path in a step. */
 final class Ruling {
     private Ruling() {}
 
-    static Limit of(Minute m, RunState state, Vehicle vehicle) {
+    static Limit of(Minute m, RunState state, boolean engineRuns) {
         if (m.bankLimits) {
             return ofBank(state);
         }
-        if (vehicle.engineRuns() && state.second != null) {
+        if (engineRuns && state.second != null) {
             return m.secondRegulated ? Limit.CABLE : ofAlternator(state.second);
         }
-        if (vehicle.engineRuns() && state.factory != null) {
+        if (engineRuns && state.factory != null) {
             return ofFactory(m.factoryAtRating, state.factory);
         }
         return m.shoreW > 0 ? Limit.CHARGER_RATING : Limit.ENGINE_OFF;

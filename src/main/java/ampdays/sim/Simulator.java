@@ -12,9 +12,9 @@ import ampdays.results.RunResult;
 import ampdays.results.SocCurve;
 import ampdays.scenario.Design;
 import ampdays.trip.People;
-import ampdays.trip.Stretch;
 import ampdays.trip.Vehicle;
 import ampdays.weather.MinuteWeather;
+import java.util.Arrays;
 
 /**
  * Steps one option through its trip. The order of calls in {@link #step} is the order of cause and effect:
@@ -37,9 +37,12 @@ public final class Simulator {
     private final boolean coolingOnInverter;
     private final RunState state;
     private final Minute m = new Minute();
+    private final Scene[] scenes;
     private final LoadPlan.Pattern[] patterns;
     private final double solarRatedW;
     private final double solarConversion;
+    private final double perSolarConversion;
+    private final double perShoreEfficiency;
     private final double solarMostA;
     /** Null when the controller tracks, or without panels. */
     private final SolarController pulseWidth;
@@ -61,10 +64,14 @@ public final class Simulator {
         this.coolerSpec = design.cooler().orElse(null);
         this.inverter = design.inverter().orElse(null);
         this.coolingOnInverter = coolerSpec != null && coolerSpec.onInverter();
+        this.scenes = Arrays.stream(clock.lines())
+                .map(line -> Scene.of(line, design.cabin()))
+                .toArray(Scene[]::new);
         this.patterns = plan.loads().patterns();
         this.solarRatedW = design.solar().map(SolarSpec::ratedW).orElse(0.0);
         this.solarConversion =
                 design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
+        this.perSolarConversion = 1 / solarConversion;
         this.solarMostA = design.solar().map(s -> s.controller().mostA()).orElse(0.0);
         this.pulseWidth = design.solar()
                 .map(SolarSpec::controller)
@@ -73,6 +80,7 @@ public final class Simulator {
         this.chargerIndoors =
                 design.factory().map(f -> !f.charger().inEngineBay()).orElse(false);
         this.shoreSpec = design.shore().orElse(null);
+        this.perShoreEfficiency = shoreSpec == null ? 1 : 1 / shoreSpec.efficiency();
         this.totals = new Totals(plan, state);
         m.solarCapA = solarMostA;
         m.solarIsCurrent = pulseWidth != null;
@@ -125,9 +133,7 @@ public final class Simulator {
 
     private void step(int i) {
         m.step = i;
-        Stretch now = clock.stretch(i);
-        Vehicle vehicle = now.vehicle();
-        People people = now.people();
+        Scene now = scenes[clock.line(i)];
         boolean powered = !state.bank.loadsCut();
         m.outsideC = weather.airC(i);
         m.pattern = climate.fansRun(m.outsideC)
@@ -139,7 +145,7 @@ public final class Simulator {
         LoadPlan.Pattern pattern = patterns[m.leftPattern];
 
         climate.step(m, now, pattern.flow(), applianceHeatW, powered);
-        refrigerate(vehicle, people, powered && !state.shedding.refrigeratorOff());
+        refrigerate(now, powered && !state.shedding.refrigeratorOff());
         if (powered) {
             ask(pattern);
         } else {
@@ -148,7 +154,7 @@ public final class Simulator {
 
         openPanels(i);
         m.shorePossibleW = shoreSpec != null && now.hookUp() ? shoreSpec.inletW() * shoreSpec.efficiency() : 0;
-        openAlternators(vehicle);
+        openAlternators(now.engine());
 
         Battery bank = state.bank;
         bank.open();
@@ -159,17 +165,17 @@ public final class Simulator {
         bank.settle(m.bankA, m.busV, state.cabin.airC());
         applianceHeatW = heatIndoors(pattern);
 
-        totals.minute(m, vehicle, people);
+        totals.minute(m, now);
         recorder.minute(m, state);
     }
 
-    private void refrigerate(Vehicle vehicle, People people, boolean powered) {
+    private void refrigerate(Scene now, boolean powered) {
         if (state.refrigerator != null) {
-            if (shopping && !vehicle.moves()) {
+            if (shopping && !now.moves()) {
                 state.refrigerator.stock();
             }
-            shopping = vehicle == Vehicle.TOWN;
-            state.refrigerator.step(state.cabin.airC(), people == People.AWAKE, powered);
+            shopping = now.vehicle() == Vehicle.TOWN;
+            state.refrigerator.step(state.cabin.airC(), now.people() == People.AWAKE, powered);
             m.refrigeratorAskedW = state.refrigerator.askedW();
         }
     }
@@ -216,8 +222,7 @@ public final class Simulator {
         m.solarPossibleW = m.solarHeldA * m.busV;
     }
 
-    private void openAlternators(Vehicle vehicle) {
-        EngineState engine = engine(vehicle);
+    private void openAlternators(EngineState engine) {
         state.bonnet.step(engine);
         double bonnetC = m.outsideC + state.bonnet.riseK();
         m.secondPossibleA = 0;
@@ -233,23 +238,13 @@ public final class Simulator {
         }
     }
 
-    private static EngineState engine(Vehicle vehicle) {
-        return switch (vehicle) {
-            case PARKED -> EngineState.STOPPED;
-            case IDLING -> EngineState.IDLE;
-            case FAST_IDLING -> EngineState.FAST_IDLE;
-            case TOWN -> EngineState.TOWN;
-            case HIGHWAY -> EngineState.HIGHWAY;
-        };
-    }
-
     private void settleSources() {
         if (m.solarIsCurrent) {
             m.solarPossibleW = m.solarHeldA * m.busV;
         }
-        m.solarSourceW = m.solarW / solarConversion;
-        m.curtailedW = (m.solarPossibleW - m.solarW) / solarConversion;
-        m.shoreSourceW = m.shoreW > 0 ? m.shoreW / shoreSpec.efficiency() : 0;
+        m.solarSourceW = m.solarW * perSolarConversion;
+        m.curtailedW = (m.solarPossibleW - m.solarW) * perSolarConversion;
+        m.shoreSourceW = m.shoreW * perShoreEfficiency;
         m.secondSourceW = 0;
         if (state.second != null) {
             double terminalV = m.busV + m.secondA * m.secondCableOhm;

@@ -9,7 +9,6 @@ import ampdays.results.DayTotals;
 import ampdays.results.Energy;
 import ampdays.results.Limit;
 import ampdays.results.RunResult;
-import ampdays.trip.People;
 import ampdays.trip.Trip;
 import ampdays.trip.Vehicle;
 import java.util.ArrayList;
@@ -36,15 +35,17 @@ final class Totals {
     private final Nights nights;
     private final Findings findings;
     private final List<DayTotals> days = new ArrayList<>();
-    private final double[] servedH;
-    private final double[] servedVoltH;
-    private final double[] askedH;
-    private final double[] askedVoltH;
+    private final PatternHours served;
+    private final PatternHours asked;
+    /** Of the steps in which a pattern got all that it asked. */
+    private final PatternHours both;
+
     private final EnumMap<Limit, StepSum> limits = new EnumMap<>(Limit.class);
     private final EnumMap<Limit, StepSum> curtailed = new EnumMap<>(Limit.class);
     private final boolean canCharge;
     private final Ledger sum;
     private Ledger ledger;
+    private StepSum rulingSum;
 
     private int emptyStep = -1;
     private int lastFullStep = -1;
@@ -81,10 +82,9 @@ final class Totals {
                 plan.variant().design().bank());
         this.canCharge = state.second != null || state.factory != null;
         int patterns = plan.loads().patterns().length;
-        this.servedH = new double[patterns];
-        this.servedVoltH = new double[patterns];
-        this.askedH = new double[patterns];
-        this.askedVoltH = new double[patterns];
+        this.served = new PatternHours(patterns);
+        this.asked = new PatternHours(patterns);
+        this.both = new PatternHours(patterns);
         for (Limit limit : Limit.values()) {
             limits.put(limit, new StepSum());
             curtailed.put(limit, new StepSum());
@@ -125,19 +125,22 @@ final class Totals {
      * @param left pattern of what the bank's state of charge leaves of it
      */
     void served(int wanted, int left, double share, double busV) {
-        servedH[left] += share * stepH;
-        servedVoltH[left] += share * busV * stepH;
-        askedH[wanted] += stepH;
-        askedVoltH[wanted] += busV * stepH;
+        if (share == 1 && wanted == left) {
+            both.add(wanted, stepH, busV);
+        } else {
+            served.add(left, share * stepH, busV);
+            asked.add(wanted, stepH, busV);
+        }
     }
 
-    void minute(Minute m, Vehicle vehicle, People people) {
+    void minute(Minute m, Scene now) {
         ledger.enter(m, state.bank);
-        Limit ruling = Ruling.of(m, state, vehicle);
+        Limit ruling = Ruling.of(m, state, now.engineRuns());
         if (m.ruling != ruling) {
             m.ruling = ruling;
+            rulingSum = limits.get(ruling);
         }
-        limits.get(m.ruling).sum += stepH;
+        rulingSum.sum += stepH;
         if (m.curtailedW > 0) {
             curtailed.get(Ruling.ofCurtailment(m, state)).sum += m.curtailedW * stepH;
         }
@@ -156,14 +159,15 @@ final class Totals {
         dischargedAs += m.bankA < 0 ? -m.bankA * stepS : 0;
         coolingAskedJ += (m.coolingAskedW + m.coolingMissedW) * stepS;
         refrigeratorAskedJ += m.refrigeratorAskedW * stepS;
-        if (vehicle.idles() && canCharge) {
+        if (canCharge && now.vehicle().idles()) {
             chargingIdleSteps++;
             EngineSpec engine = plan.variant().design().engine();
-            fuelLitres += stepH * (vehicle == Vehicle.IDLING ? engine.idleLitresPerH() : engine.fastIdleLitresPerH());
+            fuelLitres +=
+                    stepH * (now.vehicle() == Vehicle.IDLING ? engine.idleLitresPerH() : engine.fastIdleLitresPerH());
         }
         hottestCase();
-        nights.step(m.step, people == People.ASLEEP, state.cabin.airC());
-        findings.minute(m, state, vehicle, people);
+        nights.step(m.step, now.asleep(), state.cabin.airC());
+        findings.minute(m, state, now);
     }
 
     private void hottestCase() {
@@ -184,9 +188,9 @@ final class Totals {
         boolean lately =
                 lastFullStep >= 0 && (clock.steps() - 1 - lastFullStep) * stepS <= FULL_WITHIN_DAYS * SECONDS_A_DAY;
         double daysToEmpty = neverEmpty ? Double.NaN : (emptyStep + 1) * stepS / SECONDS_A_DAY;
-        Map<String, Double> served = uses(servedVoltH, servedH, energy);
-        Map<String, Double> unserved = uses(askedVoltH, askedH, energy);
-        unserved.replaceAll((name, asked) -> asked - served.get(name));
+        Map<String, Double> got = uses(served, energy);
+        Map<String, Double> unserved = uses(asked, energy);
+        unserved.replaceAll((name, wanted) -> wanted - got.get(name));
         unserved.put(Account.COOLING.label(), coolingAskedJ / 3600 - energy.wh(Account.COOLING));
         unserved.put(Account.REFRIGERATOR.label(), refrigeratorAskedJ / 3600 - energy.wh(Account.REFRIGERATOR));
         unserved.values().removeIf(wh -> wh < 1e-9 * energy.servedWh());
@@ -207,7 +211,7 @@ final class Totals {
                 energy,
                 positive(limits),
                 positive(curtailed),
-                served,
+                got,
                 unserved,
                 fuelLitres,
                 chargingIdleSteps * stepH,
@@ -231,8 +235,8 @@ final class Totals {
                 .orElse(Ageing.UNKNOWN);
     }
 
-    private Map<String, Double> uses(double[] voltHours, double[] hours, Energy energy) {
-        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(voltHours, hours));
+    private Map<String, Double> uses(PatternHours others, Energy energy) {
+        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(both, others));
         if (state.cooler != null) {
             sums.put(Account.COOLING.label(), energy.wh(Account.COOLING));
         }

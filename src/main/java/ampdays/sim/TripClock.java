@@ -141,6 +141,16 @@ public final class TripClock {
         return people(step) == People.ASLEEP;
     }
 
+    /** All lines of the timetable. */
+    Stretch[] lines() {
+        return stretches.clone();
+    }
+
+    /** Which line of the timetable holds in a step. */
+    int line(int step) {
+        return stretchOfStep[step];
+    }
+
     /** The line of the timetable that holds in a step. */
     public Stretch stretch(int step) {
         return stretches[stretchOfStep[step]];

@@ -1,0 +1,65 @@
+package ampdays.sim;
+
+import ampdays.alternator.EngineState;
+import ampdays.cabin.CabinSpec;
+import ampdays.trip.People;
+import ampdays.trip.Stretch;
+import ampdays.trip.Vehicle;
+
+/**
+ * What one line of the timetable means for a design, worked out once so that no step asks twice.
+ *
+ * @param setC temperature wanted in the cabin, °C; NaN when none is
+ * @param present people aboard
+ */
+record Scene(
+        Vehicle vehicle,
+        EngineState engine,
+        boolean engineRuns,
+        boolean moves,
+        boolean hookUp,
+        People people,
+        boolean covered,
+        double setC,
+        int present) {
+    static Scene of(Stretch line, CabinSpec cabin) {
+        Vehicle vehicle = line.vehicle();
+        return new Scene(
+                vehicle,
+                engine(vehicle),
+                vehicle.engineRuns(),
+                vehicle.moves(),
+                line.hookUp(),
+                line.people(),
+                CabinPlan.covered(line, cabin.covers()),
+                setC(line.people(), cabin),
+                line.people() == People.AWAY ? 0 : cabin.people());
+    }
+
+    private static EngineState engine(Vehicle vehicle) {
+        return switch (vehicle) {
+            case PARKED -> EngineState.STOPPED;
+            case IDLING -> EngineState.IDLE;
+            case FAST_IDLING -> EngineState.FAST_IDLE;
+            case TOWN -> EngineState.TOWN;
+            case HIGHWAY -> EngineState.HIGHWAY;
+        };
+    }
+
+    private static double setC(People people, CabinSpec cabin) {
+        return switch (people) {
+            case AWAKE -> cabin.awakeC();
+            case ASLEEP -> cabin.asleepC();
+            case ABOARD -> cabin.aboardC();
+            case AWAY -> cabin.awayC();
+        };
+    }
+
+    boolean asleep() {
+        return people == People.ASLEEP;
+    }
+
+    boolean away() {
+        return people == People.AWAY;
+    }
+}
