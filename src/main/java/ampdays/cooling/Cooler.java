@@ -45,6 +45,7 @@ public final class Cooler {
         latentW = 0;
         surplusInputW = 0;
         startW = 0;
+        surplusToC = Double.NaN;
     }
 
     /** Stops it as a voltage below the cut-out does. */
@@ -101,8 +102,13 @@ public final class Cooler {
         if (!spec.variableSpeed() || surplusToC < setC) {
             return false;
         }
+        return free1C(nodes, from1C, from2C, q1W, q2W) <= setC;
+    }
+
+    /** Air at the end of the step without cooling, °C. */
+    private static double free1C(TwoNodeStep nodes, double from1C, double from2C, double q1W, double q2W) {
         double rest1C = nodes.rest1C(q1W, q2W);
-        return rest1C + nodes.after1K(from1C - rest1C, from2C - nodes.rest2C(q1W, q2W)) <= setC;
+        return rest1C + nodes.after1K(from1C - rest1C, from2C - nodes.rest2C(q1W, q2W));
     }
 
     /**
@@ -138,8 +144,7 @@ public final class Cooler {
         double load;
         if (spec.variableSpeed()) {
             double mostSensibleW = capacityW * sensibleShare;
-            double rest1C = nodes.rest1C(q1W, q2W);
-            double free1C = rest1C + nodes.after1K(from1C - rest1C, from2C - nodes.rest2C(q1W, q2W));
+            double free1C = free1C(nodes, from1C, from2C, q1W, q2W);
             double wattPerK = 1 / nodes.first1KPerW();
             load = held((free1C - setC) * wattPerK / mostSensibleW, mostShare);
             inputW = fullInputW * partLoadInput(load);

@@ -107,6 +107,32 @@ class CoolingTest {
         assertThat(cooler.sensibleW()).isBetween(200.0, 2000.0);
     }
 
+    /** Leave to use surplus sun holds for the next step only, also when that step needs no cooling at all (definition). */
+    @Test
+    void leaveToUseSurplusEndsWithTheStep() {
+        TwoNodeStep nodes = new TwoNodeStep(60_000, 600_000, 50, 0, 150, 60);
+        Cooler cooler = new Cooler(spec(true));
+        cooler.allowSurplus(22, 400);
+        assertThat(cooler.idles(nodes, 20, 20, 50 * 15, 0, 21)).isTrue();
+        cooler.off(60);
+        cooler.step(nodes, 24, 24, 50 * 24, 0, 26, 17, 24, 13);
+        assertThat(cooler.inputW()).isZero();
+        assertThat(cooler.surplusInputW()).isZero();
+    }
+
+    /** A step that it may skip is one in which it would do nothing (identity). */
+    @Test
+    void idlesOnlyWhereItWouldDoNothing() {
+        TwoNodeStep nodes = new TwoNodeStep(60_000, 600_000, 50, 0, 150, 60);
+        for (double fromC = 22; fromC <= 26; fromC += 0.25) {
+            Cooler cooler = new Cooler(spec(true));
+            boolean idles = cooler.idles(nodes, fromC, 25, 50 * 30, 100, 24);
+            cooler.step(nodes, fromC, 25, 50 * 30, 100, 24, 17, 30, 13);
+            assertThat(cooler.inputW() == 0).isEqualTo(idles);
+        }
+        assertThat(new Cooler(spec(false)).idles(nodes, 20, 20, 0, 0, 24)).isFalse();
+    }
+
     /** At full load it draws the rated input at the rating point: 2 kW at a COP of 2.6 is 769 W. */
     @Test
     void fullLoadInputAtTheRatingPoint() {
