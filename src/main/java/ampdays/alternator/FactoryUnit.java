@@ -61,11 +61,12 @@ public final class FactoryUnit {
         systemV = spec.voltage().at(state, alternator.runningS());
         vehicleA = spec.vehicleA(state);
         alternator.open(state, underBonnetC);
+        ratingShare = AlternatorPhysics.cutBackShare(chargerC, charger.derateFromC(), charger.derateToC());
         if (state == EngineState.STOPPED) {
             possibleW = 0;
+            cableRules = false;
             return;
         }
-        ratingShare = AlternatorPhysics.cutBackShare(chargerC, charger.derateFromC(), charger.derateToC());
         double spareA = spareA();
         double mostA = alternator.rampShare() * DcDcCharger.mostInputA(systemV, charger.leastInputV(), cableOhm);
         cableRules = mostA < spareA;
