@@ -47,10 +47,7 @@ public final class Main {
 
     public static void main(String[] args) {
         warmUp();
-        PrintWriter out = writer(System.out);
-        PrintWriter err = writer(System.err);
-        int code = run(out, err, args);
-        System.exit(out.checkError() ? Exit.ofLostScreen(err) : code);
+        System.exit(run(writer(System.out), writer(System.err), args));
     }
 
     /** Has a second core, if there is one, read the presets while this one parses the command line. */
@@ -66,12 +63,13 @@ public final class Main {
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
         Main main = new Main();
-        return new CommandLine(main)
+        int code = new CommandLine(main)
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((problem, line, parsed) -> Exit.of(problem, main.trace, line.getErr()))
                 .setParameterExceptionHandler(Exit::ofParameters)
                 .execute(args);
+        return out.checkError() ? Exit.ofLostScreen(err) : code;
     }
 
     /** Reads the version from the jar. */

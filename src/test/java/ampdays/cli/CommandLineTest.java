@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -49,6 +50,22 @@ class CommandLineTest {
     void aMissingFileHasItsOwnExitCode() {
         assertThat(run("check", "nowhere.yaml")).isEqualTo(4);
         assertThat(err.toString()).isEqualTo("nowhere.yaml: there is no such file. Check the path." + nl());
+    }
+
+    /** What cannot be printed is not passed over in silence, as on a full disk. */
+    @Test
+    void lostOutputHasItsOwnExitCode() {
+        OutputStream full = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException("No space left on device");
+            }
+        };
+        PrintWriter lost = new PrintWriter(full, true, StandardCharsets.UTF_8);
+        assertThat(Main.run(lost, new PrintWriter(err), "--version")).isEqualTo(4);
+        assertThat(err.toString())
+                .startsWith("Not all could be written to standard output")
+                .endsWith("more." + nl());
     }
 
     @Test
