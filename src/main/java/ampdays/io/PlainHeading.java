@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** The '#' lines at the top of our plain files: {@code # key: value}, or free text, which is passed over. */
 final class PlainHeading {
     private static final Pattern LINE = Pattern.compile("#\\s*([A-Za-z-]+)\\s*:\\s*(.*)");
-    private static final Pattern OFFSET = Pattern.compile("([+-]?)(\\d{1,2})(?:\\.(\\d+)|:(\\d{2}))?");
+    private static final Pattern OFFSET = Pattern.compile("([+-]?)(\\d{1,2})(?:\\.(\\d+)|:([0-5]\\d))?");
     private static final Set<String> KEYS =
             Set.of("title", "latitude", "longitude", "elevation", "utc-offset", "interval", "stamp");
 

@@ -141,14 +141,16 @@ final class WeatherText {
 
     /** A number, or not a number after noting the problem. */
     double number(int line, int cell, String text, String name) {
-        if (hasNumberSignsOnly(text)) {
-            try {
-                return Double.parseDouble(text);
-            } catch (NumberFormatException e) {
-                return notNumber(line, cell, text, name);
-            }
+        double value = hasNumberSignsOnly(text) ? parsed(text) : Double.NaN;
+        if (!Double.isFinite(value)) {
+            String repair = text.indexOf(',') < 0 ? "" : " The decimal sign is a point.";
+            String read = text.isEmpty()
+                    ? " is empty; expected is a number."
+                    : " is \"" + text + "\", which is not a number.";
+            add(line, column(line, cell), name + read + repair);
+            return Double.NaN;
         }
-        return notNumber(line, cell, text, name);
+        return value;
     }
 
     private static boolean hasNumberSignsOnly(String text) {
@@ -160,11 +162,11 @@ final class WeatherText {
         return true;
     }
 
-    private double notNumber(int line, int cell, String text, String name) {
-        String repair = text.indexOf(',') < 0 ? "" : " The decimal sign is a point.";
-        String read =
-                text.isEmpty() ? " is empty; expected is a number." : " is \"" + text + "\", which is not a number.";
-        add(line, column(line, cell), name + read + repair);
-        return Double.NaN;
+    private static double parsed(String text) {
+        try {
+            return Double.parseDouble(text);
+        } catch (NumberFormatException e) {
+            return Double.NaN;
+        }
     }
 }
