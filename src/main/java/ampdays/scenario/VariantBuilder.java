@@ -51,7 +51,6 @@ public final class VariantBuilder {
 
     private static Optional<Design> design(Values values, ProblemList read) {
         LivingBuilder living = new LivingBuilder(values, read);
-        SupplyBuilder supply = new SupplyBuilder(values, read);
         AlternatorBuilder alternators = new AlternatorBuilder(values, read);
         var cabin = living.cabin();
         var cooler = living.cooler();
@@ -66,7 +65,7 @@ public final class VariantBuilder {
         var engine = alternators.engine();
         var factory = alternators.factory();
         var second = alternators.second();
-        var shore = supply.shore();
+        var shore = new ShoreBuilder(values, read).shore();
         if (!read.problems().isEmpty()) {
             return Optional.empty();
         }

@@ -3,12 +3,12 @@ package ampdays.scenario;
 import ampdays.battery.ShoreChargerSpec;
 import java.util.Optional;
 
-/** Makes the records of the shore charger from their values. */
-final class SupplyBuilder {
+/** Makes the record of the shore charger from its values. */
+final class ShoreBuilder {
     private final Values values;
     private final ProblemList read;
 
-    SupplyBuilder(Values values, ProblemList read) {
+    ShoreBuilder(Values values, ProblemList read) {
         this.values = values;
         this.read = read;
     }
