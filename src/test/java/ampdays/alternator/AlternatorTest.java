@@ -56,7 +56,10 @@ class AlternatorTest {
         }
     }
 
-    /** Current never above the curve at its winding's temperature, nor above cap, nor with the engine off. */
+    /**
+     * Current never above the curve at its winding's temperature (but for 0.2 % of the table), nor above cap, nor with the
+     * engine off.
+     */
     @ParameterizedTest
     @ValueSource(longs = {11, 12, 13, 14, 15, 16})
     void currentStaysBelowEveryLimit(long seed) {
@@ -73,8 +76,9 @@ class AlternatorTest {
             double rotorRpm = Machines.ENGINE.rpm(state) * spec.pulleyRatio();
             double coolest = Math.min(beforeC, unit.windingC());
             assertThat(unit.availableA())
-                    .isLessThanOrEqualTo(Math.min(beforeC, coolest) < 1e3 ? spec.capA() : 0)
-                    .isLessThanOrEqualTo(spec.curve().currentA(rotorRpm, coolest - 20) + 0.01 * spec.ratedA());
+                    .isLessThanOrEqualTo(spec.capA())
+                    .isLessThanOrEqualTo(spec.curve().currentA(rotorRpm, coolest)
+                            + 0.002 * spec.curve().endA());
             if (state == EngineState.STOPPED) {
                 assertThat(unit.availableA()).isZero();
             }
@@ -108,9 +112,10 @@ class AlternatorTest {
     }
 
     /**
-     * Source: table ohmic_body_heating (closed form, copper's own feedback inside). The component takes the feedback from
-     * the middle of the step instead of from within the solution. Stepped so, a stator like that of the table ends at the
-     * same rest, and on the way differs by less than 0.3 % of the way for steps of a tenth of its time constant.
+     * Source: table ohmic_body_heating (closed form, copper's own feedback inside). This checks the scheme, written down here
+     * for one body, not the component, whose two bodies and other losses the table has not: feedback from the middle of the
+     * step, instead of from within the solution, ends at the same rest and on the way differs by less than 0.3 % of the way
+     * for steps of a tenth of the time constant.
      */
     @ParameterizedTest
     @MethodSource("ohmicBodyHeating")

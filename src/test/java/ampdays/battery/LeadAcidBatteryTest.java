@@ -59,7 +59,7 @@ class LeadAcidBatteryTest {
             steps++;
         }
         assertThat(socAtTurn).isBetween(0.65, 0.95);
-        assertThat(steps / 60.0).isBetween(4.0, 14.0);
+        assertThat(steps / 60.0).isBetween(5.0, 14.0);
         while (bank.chargeLimit() != ChargeLimit.FULL) {
             bank.settle(bank.chargeMaxA(), bank.emfV() + bank.chargeMaxA() * bank.chargeOhm(), 25);
             bank.open();
