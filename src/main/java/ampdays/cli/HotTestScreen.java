@@ -7,7 +7,7 @@ import java.util.Locale;
 
 /** Prints the tag of spare amps. */
 final class HotTestScreen {
-    private static final String LINE = "  %-21s %6s %5s  %-20s %6s %5s  %-20s %6s";
+    private static final String LINE = "  %-19s %6s %6s  %-17s %6s %6s  %-17s %6s";
 
     private final PrintWriter out;
 
@@ -28,6 +28,7 @@ final class HotTestScreen {
                 HotTest.SOAK_MINUTES, HotTest.HOT_AIR_C));
         out.println("      the method of the federal specification for ambulances, KKK-A-1822; a charger in the cabin");
         out.println(text("      stands in air of %.0f °C", HotTest.HOT_CABIN_C));
+        out.println("share of the rated current");
         out.println("case  temperature of the alternator's case at the end of the hot run");
         out.println();
         out.println("The bank is taken to accept everything; what it refuses comes off these figures.");
@@ -44,7 +45,7 @@ final class HotTestScreen {
 
     private void unit(HotTest.Unit unit) {
         out.println(text("%s (rated %.0f A)", unit.name(), unit.ratedA()));
-        out.println(text(LINE, "", "cold A", "rated", "held by", "hot A", "rated", "held by", "case"));
+        out.println(text(LINE, "", "cold A", "share", "held by", "hot A", "share", "held by", "case"));
         for (HotTest.Line line : unit.lines()) {
             Reading cold = line.cold();
             Reading hot = line.hot();
