@@ -53,37 +53,25 @@ final class Ledger {
             throw new IllegalStateException(
                     "the energy ledger does not close at step " + m.step + ": " + residualW + " W of " + movedW + " W");
         }
+        solarW += m.solarSourceW;
+        shoreW += m.shoreSourceW;
+        factoryW += m.factorySourceW;
+        secondW += m.secondSourceW;
         loadsW += m.loadsW;
         coolingW += m.coolingW;
         refrigeratorW += m.refrigeratorW;
+        solarControllerW += solarLossW;
+        shoreChargerW += shoreLossW;
+        factoryChargerW += factoryLossW;
+        alternatorCableW += secondCableW;
         inverterW += m.inverterLossW;
         bankResistanceW += bank.resistanceW();
         bankChargeW += bank.chargeLossW();
         bankStandbyW += bank.standbyW();
         storedW += bank.storedW();
+        unservedW += m.unservedW;
+        curtailedW += m.curtailedW;
         throughputW += movedW;
-        if (m.solarSourceW > 0) {
-            solarW += m.solarSourceW;
-            solarControllerW += solarLossW;
-        }
-        if (m.shoreSourceW > 0) {
-            shoreW += m.shoreSourceW;
-            shoreChargerW += shoreLossW;
-        }
-        if (m.factorySourceW > 0) {
-            factoryW += m.factorySourceW;
-            factoryChargerW += factoryLossW;
-        }
-        if (m.secondSourceW > 0) {
-            secondW += m.secondSourceW;
-            alternatorCableW += secondCableW;
-        }
-        if (m.unservedW > 0) {
-            unservedW += m.unservedW;
-        }
-        if (m.curtailedW > 0) {
-            curtailedW += m.curtailedW;
-        }
     }
 
     /** Adds the sums of another. */

@@ -246,19 +246,16 @@ final class LoadPlan {
     /**
      * Energy of each load by name.
      *
-     * @param first how long each pattern ran in some steps
-     * @param second the same in all others
+     * @param ran how long each pattern ran
      */
-    Map<String, Double> byLoadWh(PatternHours first, PatternHours second) {
+    Map<String, Double> byLoadWh(PatternHours ran) {
         Map<String, Double> sums = new LinkedHashMap<>();
         for (int load = 0; load < loads.size(); load++) {
             LoadSpec spec = loads.get(load);
             double wh = 0;
             for (int pattern = 0; pattern < patterns.size(); pattern++) {
                 double duty = dutyByPattern.get(pattern)[load];
-                double voltHours = first.voltHours(pattern) + second.voltHours(pattern);
-                double hours = first.hours(pattern) + second.hours(pattern);
-                wh += duty * (spec.drawA() * voltHours + spec.drawW() * hours);
+                wh += duty * (spec.drawA() * ran.voltHours(pattern) + spec.drawW() * ran.hours(pattern));
             }
             sums.merge(spec.name(), wh, Double::sum);
         }

@@ -37,9 +37,6 @@ final class Totals {
     private final List<DayTotals> days = new ArrayList<>();
     private final PatternHours served;
     private final PatternHours asked;
-    /** Of the steps in which a pattern got all that it asked. */
-    private final PatternHours both;
-
     private final EnumMap<Limit, StepSum> limits = new EnumMap<>(Limit.class);
     private final EnumMap<Limit, StepSum> curtailed = new EnumMap<>(Limit.class);
     private final boolean canCharge;
@@ -84,7 +81,6 @@ final class Totals {
         int patterns = plan.loads().patterns().length;
         this.served = new PatternHours(patterns);
         this.asked = new PatternHours(patterns);
-        this.both = new PatternHours(patterns);
         for (Limit limit : Limit.values()) {
             limits.put(limit, new StepSum());
             curtailed.put(limit, new StepSum());
@@ -125,12 +121,8 @@ final class Totals {
      * @param left pattern of what the bank's state of charge leaves of it
      */
     void served(int wanted, int left, double share, double busV) {
-        if (share == 1 && wanted == left) {
-            both.add(wanted, stepH, busV);
-        } else {
-            served.add(left, share * stepH, busV);
-            asked.add(wanted, stepH, busV);
-        }
+        served.add(left, share * stepH, busV);
+        asked.add(wanted, stepH, busV);
     }
 
     void minute(Minute m, Scene now) {
@@ -235,8 +227,8 @@ final class Totals {
                 .orElse(Ageing.UNKNOWN);
     }
 
-    private Map<String, Double> uses(PatternHours others, Energy energy) {
-        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(both, others));
+    private Map<String, Double> uses(PatternHours ran, Energy energy) {
+        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(ran));
         if (state.cooler != null) {
             sums.put(Account.COOLING.label(), energy.wh(Account.COOLING));
         }
