@@ -13,7 +13,6 @@ import picocli.CommandLine.Spec;
 
 /** Validates scenarios without running them. */
 @Command(
-        name = "check",
         mixinStandardHelpOptions = true,
         description = "Check scenario files and the weather files they name, without running them.")
 final class CheckCommand implements Callable<Integer> {

@@ -14,7 +14,6 @@ import picocli.CommandLine.Spec;
 
 /** Simulates every option of a scenario and says which one holds. */
 @Command(
-        name = "compare",
         mixinStandardHelpOptions = true,
         description = "Simulate every option of a scenario, say which one holds, and write tables and charts.")
 final class CompareCommand implements Callable<Integer> {

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -36,6 +37,11 @@ final class Loaded {
 
     /** Reads a scenario and every weather file that it names. */
     static Loaded read(Path path) throws IOException, InputException {
+        Optional<Loaded> ahead = ReadAhead.take(path);
+        return ahead.isPresent() ? ahead.get() : readNow(path);
+    }
+
+    static Loaded readNow(Path path) throws IOException, InputException {
         Loaded loaded = new Loaded(path, ScenarioReader.read(path));
         for (Variant variant : loaded.scenario().variants()) {
             loaded.readWeather(variant);

@@ -1,9 +1,14 @@
 package ampdays.cli;
 
-import ampdays.io.PresetReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -14,13 +19,6 @@ import picocli.CommandLine.ScopeType;
         name = "ampdays",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {
-            NewCommand.class,
-            CheckCommand.class,
-            RunCommand.class,
-            CompareCommand.class,
-            WeatherCommand.class
-        },
         header = "How many days does the house bank of a camper van last?",
         description = {
             "",
@@ -37,6 +35,8 @@ import picocli.CommandLine.ScopeType;
             "Every result is an estimate, not a code check; have the installation inspected by a licensed person."
         })
 public final class Main {
+    private static final Map<String, Class<?>> COMMANDS = commands();
+
     @Option(
             names = "--trace",
             scope = ScopeType.INHERIT,
@@ -45,16 +45,20 @@ public final class Main {
 
     private Main() {}
 
-    public static void main(String[] args) {
-        warmUp();
-        System.exit(run(writer(System.out), writer(System.err), args));
+    /** The commands, in the order of a designer's work. */
+    private static Map<String, Class<?>> commands() {
+        Map<String, Class<?>> commands = new LinkedHashMap<>();
+        commands.put("new", NewCommand.class);
+        commands.put("check", CheckCommand.class);
+        commands.put("run", RunCommand.class);
+        commands.put("compare", CompareCommand.class);
+        commands.put("weather", WeatherCommand.class);
+        return commands;
     }
 
-    /** Has a second core, if there is one, read the presets while this one parses the command line. */
-    private static void warmUp() {
-        Thread thread = new Thread(PresetReader::presets, "presets");
-        thread.setDaemon(true);
-        thread.start();
+    public static void main(String[] args) {
+        ReadAhead.begin(args);
+        System.exit(run(writer(System.out), writer(System.err), args));
     }
 
     private static PrintWriter writer(PrintStream stream) {
@@ -63,13 +67,25 @@ public final class Main {
 
     static int run(PrintWriter out, PrintWriter err, String... args) {
         Main main = new Main();
-        int code = new CommandLine(main)
+        int code = register(new CommandLine(main), args)
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((problem, line, parsed) -> Exit.of(problem, main.trace, line.getErr()))
                 .setParameterExceptionHandler(Exit::ofParameters)
                 .execute(args);
         return out.checkError() ? Exit.ofLostScreen(err) : code;
+    }
+
+    /** Registers the commands that are named in the line, since looking into all of them takes time; or all, if none is. */
+    private static CommandLine register(CommandLine line, String... args) {
+        Set<String> named = new HashSet<>(List.of(args));
+        boolean all = Collections.disjoint(COMMANDS.keySet(), named);
+        COMMANDS.forEach((name, command) -> {
+            if (all || named.contains(name)) {
+                line.addSubcommand(name, command);
+            }
+        });
+        return line;
     }
 
     /** Reads the version from the jar. */

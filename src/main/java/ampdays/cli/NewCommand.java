@@ -15,7 +15,6 @@ import picocli.CommandLine.Spec;
 
 /** Writes a commented starter scenario. */
 @Command(
-        name = "new",
         mixinStandardHelpOptions = true,
         description = "Write a commented starter scenario to edit. Never overwrites a file.")
 final class NewCommand implements Callable<Integer> {

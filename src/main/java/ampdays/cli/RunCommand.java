@@ -23,7 +23,6 @@ import picocli.CommandLine.Spec;
 
 /** Simulates one option of a scenario, or shows it with every default filled in. */
 @Command(
-        name = "run",
         mixinStandardHelpOptions = true,
         description = "Simulate one option of a scenario; without --option, the design as it is.")
 final class RunCommand implements Callable<Integer> {

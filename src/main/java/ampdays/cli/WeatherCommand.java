@@ -27,7 +27,6 @@ import picocli.CommandLine.Spec;
 
 /** Says what a weather file holds. */
 @Command(
-        name = "weather",
         mixinStandardHelpOptions = true,
         description =
                 "Say what a weather file holds: months, hottest week, charts, and whether its light fits the sun.")
