@@ -6,6 +6,9 @@ import ampdays.study.Comparison.Option;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What a comparison comes to, in plain words. */
@@ -17,7 +20,8 @@ public final class Verdict {
         List<RunResult> results =
                 comparison.options().stream().map(Option::result).toList();
         RunResult base = results.get(0);
-        StringBuilder text = new StringBuilder(opening(base) + ", the van " + fate(base) + ", " + nights(base) + ".");
+        StringBuilder text = new StringBuilder(
+                opening(base) + ", the van " + fate(base) + ", " + nights(base) + "." + balance(base));
         List<RunResult> others = results.subList(1, results.size());
         if (others.isEmpty()) {
             return text.toString();
@@ -27,6 +31,10 @@ public final class Verdict {
                 .filter(r -> !r.holds())
                 .sorted(Comparator.comparingDouble(Verdict::lasting).reversed())
                 .toList();
+        if (holding.isEmpty() && base.holds()) {
+            text.append(" None of the changes leaves it so: ").append(fates(failing));
+            return text.append('.').toString();
+        }
         if (holding.isEmpty()) {
             text.append(" No option holds; ")
                     .append(quoted(failing.get(0)))
@@ -50,13 +58,32 @@ public final class Verdict {
             text.append(", ").append(nights(best)).append('.');
         }
         if (!failing.isEmpty()) {
-            text.append(" Not enough alone: ")
-                    .append(failing.stream()
-                            .map(r -> quoted(r) + " (" + fate(r).replaceFirst("^is ", "") + ")")
-                            .collect(Collectors.joining(", ")))
-                    .append('.');
+            text.append(" Not enough alone: ").append(fates(failing)).append('.');
         }
         return text.toString();
+    }
+
+    private static String fates(List<RunResult> results) {
+        return results.stream()
+                .map(r -> quoted(r) + " (" + fate(r).replaceFirst("^is ", "") + ")")
+                .collect(Collectors.joining(", "));
+    }
+
+    /** Why a design does not hold, in a sentence: what a day asks, most of it for what, and what the sources bring. */
+    private static String balance(RunResult r) {
+        Map<String, Double> askedWh = new TreeMap<>(r.servedWhByUse());
+        r.unservedWhByUse().forEach((use, wh) -> askedWh.merge(use, wh, Double::sum));
+        Optional<Map.Entry<String, Double>> most = askedWh.entrySet().stream().max(Map.Entry.comparingByValue());
+        if (r.holds() || most.isEmpty()) {
+            return "";
+        }
+        return String.format(
+                Locale.ROOT,
+                " A day asks for %.1f kWh, %.1f of them for %s; its sources bring %.1f, before losses.",
+                (r.energy().servedWh() + r.energy().unservedWh()) / r.tripDays() / 1000,
+                most.get().getValue() / r.tripDays() / 1000,
+                most.get().getKey(),
+                r.energy().sourcesWh() / r.tripDays() / 1000);
     }
 
     private static String opening(RunResult first) {
@@ -77,7 +104,7 @@ public final class Verdict {
                 : within + ", but falls " + twoDigits(-100 * r.trendPerDay()) + " % a day";
     }
 
-    private static String nights(RunResult r) {
+    static String nights(RunResult r) {
         return r.nights() == 0
                 ? "with no whole night in the trip"
                 : "with " + r.comfortableNights()

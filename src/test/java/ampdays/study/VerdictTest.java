@@ -53,6 +53,27 @@ class VerdictTest {
     }
 
     @Test
+    void noneHoldsButTheBaseDesign() {
+        assertThat(verdict(
+                        run("as it is", Double.NaN, true, 9), run("a", 3.3, false, 2), run("b", Double.NaN, false, 5)))
+                .isEqualTo("As it is, the van holds, with 9 comfortable nights of 13. None of the changes leaves it so:"
+                        + " \"b\" (not empty within 14 days, but falls 1.5 % a day), \"a\" (empty after 3.3 days).");
+    }
+
+    /** 84 kWh asked in 14 days is 6.0 a day, 56 kWh of it for the load named, 35 kWh of sun 2.5 a day. */
+    @Test
+    void theBalanceOfADayIsToldOfADesignThatDoesNotHold() {
+        Map<String, Double> served = Map.of("lights", 14_000.0, "pump", 40_000.0);
+        Map<String, Double> unserved = Map.of("pump", 16_000.0, "fan", 14_000.0);
+        Map<Account, Double> sums =
+                Map.of(Account.SOLAR, 35_000.0, Account.LOADS, 54_000.0, Account.UNSERVED, 30_000.0);
+        assertThat(verdict(run("as it is", 1.2, false, 0, sums, served, unserved)))
+                .isEqualTo(
+                        "As it is, the van is empty after 1.2 days, with 0 comfortable nights of 13. A day asks for 6.0"
+                                + " kWh, 4.0 of them for pump; its sources bring 2.5, before losses.");
+    }
+
+    @Test
     void theDesignAlone() {
         assertThat(verdict(run("as it is", 1.2, false, 0)))
                 .isEqualTo("As it is, the van is empty after 1.2 days, with 0 comfortable nights of 13.");
@@ -92,9 +113,20 @@ class VerdictTest {
     }
 
     private static RunResult run(String option, double daysToEmpty, boolean holds, int comfortable) {
-        Map<Account, Double> nothing = new EnumMap<>(Account.class);
+        return run(option, daysToEmpty, holds, comfortable, Map.of(), Map.of(), Map.of());
+    }
+
+    private static RunResult run(
+            String option,
+            double daysToEmpty,
+            boolean holds,
+            int comfortable,
+            Map<Account, Double> whByAccount,
+            Map<String, Double> servedWh,
+            Map<String, Double> unservedWh) {
+        Map<Account, Double> sums = new EnumMap<>(Account.class);
         for (Account account : Account.values()) {
-            nothing.put(account, 0.0);
+            sums.put(account, whByAccount.getOrDefault(account, 0.0));
         }
         return new RunResult(
                 option,
@@ -110,11 +142,11 @@ class VerdictTest {
                 0,
                 comfortable,
                 13,
-                new Energy(nothing),
+                new Energy(sums),
                 Map.of(),
                 Map.of(),
-                Map.of(),
-                Map.of(),
+                servedWh,
+                unservedWh,
                 0,
                 0,
                 Double.NaN,
