@@ -114,6 +114,12 @@ public final class WeatherSeries {
                 rainMm);
     }
 
+    /** The same series with other air temperatures and dew points. */
+    public WeatherSeries withAir(double[] air, double[] dewPoint) {
+        return new WeatherSeries(
+                info, ghiWm2, dniWm2, dhiWm2, air.clone(), dewPoint.clone(), windMs, pressurePa, rainMm);
+    }
+
     /** The same series with the rain of each interval, mm. */
     public WeatherSeries withRain(double[] mm) {
         return new WeatherSeries(info, ghiWm2, dniWm2, dhiWm2, airC, dewPointC, windMs, pressurePa, mm.clone());
