@@ -56,6 +56,11 @@ public record BankSpec(
         Require.positive("heat conductance", heatWK);
     }
 
+    /** Energy from full to flat at the nominal voltage, with the capacity at the start, Wh. */
+    public double nominalWh() {
+        return capacityAh * capacityHealth * seriesCells * chemistry.cellV();
+    }
+
     /**
      * When loads are cut off and when they come back.
      *
@@ -117,7 +122,10 @@ public record BankSpec(
     }
 
     /** What the cells are made of. */
-    public sealed interface Chemistry permits Lithium, LeadAcid {}
+    public sealed interface Chemistry permits Lithium, LeadAcid {
+        /** Nominal voltage of a cell, V. */
+        double cellV();
+    }
 
     /**
      * Lithium iron phosphate.
@@ -129,10 +137,18 @@ public record BankSpec(
      */
     public record Lithium(ChargeSteps chargeSteps, double taperFromShare, double coulombicEfficiency, double coldShare)
             implements Chemistry {
+        /** Nominal voltage of a cell, V. */
+        public static final double CELL_V = 3.2;
+
         public Lithium {
             Require.within("taper start", taperFromShare, 0.5, 0.999);
             Require.within("coulombic efficiency", coulombicEfficiency, 0.5, 1);
             Require.share("capacity at 0 °C", coldShare);
+        }
+
+        @Override
+        public double cellV() {
+            return CELL_V;
         }
     }
 
@@ -154,11 +170,19 @@ public record BankSpec(
             double floatV,
             double compensationVK)
             implements Chemistry {
+        /** Nominal voltage of a cell, V. */
+        public static final double CELL_V = 2;
+
         public LeadAcid {
             Require.within("rated hours", ratedH, 1, 200);
             Require.within("available share", availableShare, 0.01, 0.99);
             Require.positive("rate between the wells", ratePerH);
             Require.positive("float voltage", floatV);
+        }
+
+        @Override
+        public double cellV() {
+            return CELL_V;
         }
     }
 }

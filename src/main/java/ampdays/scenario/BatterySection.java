@@ -5,6 +5,7 @@ import static ampdays.scenario.Mark.GUESS;
 import static ampdays.scenario.Mark.PRACTICE;
 import static ampdays.scenario.Mark.STANDARD;
 
+import ampdays.battery.BankSpec;
 import ampdays.scenario.Section.Presence;
 import ampdays.units.Dimension;
 import java.util.List;
@@ -13,11 +14,6 @@ import java.util.List;
 final class BatterySection {
     static final String LITHIUM = "lithium iron phosphate";
     static final String LEAD_ACID = "lead-acid";
-
-    /** Nominal voltage of a cell, V. */
-    private static final double LITHIUM_CELL_V = 3.2;
-
-    private static final double LEAD_CELL_V = 2.0;
 
     private BatterySection() {}
 
@@ -31,7 +27,7 @@ final class BatterySection {
 
     /** Nominal voltage of the bank, V. */
     static double nominalV(Values v) {
-        return byChemistry(v, LITHIUM_CELL_V, LEAD_CELL_V) * v.number("battery.cells");
+        return byChemistry(v, BankSpec.Lithium.CELL_V, BankSpec.LeadAcid.CELL_V) * v.number("battery.cells");
     }
 
     /** How many times 12 V the bank is: four cells of lithium iron phosphate, six of lead-acid. */

@@ -1,0 +1,51 @@
+package ampdays.scenario;
+
+import static ampdays.scenario.Mark.GUESS;
+import static ampdays.scenario.Mark.PRACTICE;
+
+import ampdays.scenario.Section.Presence;
+import ampdays.units.Dimension;
+
+/** What changes cost, to rank them. */
+final class PriceSection {
+    static final String CURRENCY = "prices.currency";
+    static final String BATTERY = "prices.battery";
+    static final String SOLAR = "prices.solar";
+    static final String CHARGER = "prices.charger";
+    static final String SECOND_ALTERNATOR = "prices.second-alternator";
+    static final String INSULATION = "prices.insulation";
+    static final String COVERS = "prices.covers";
+    static final String DRIVING = "prices.driving";
+    static final String HOOK_UP = "prices.hook-up";
+
+    private static final double MOST = 1e9;
+
+    private PriceSection() {}
+
+    static Section section() {
+        SectionBuilder section = new SectionBuilder(
+                "prices",
+                Presence.DEFAULTED,
+                "What changes cost, fitted. Only the search for the cheapest change (--why) reads them. The defaults are"
+                        + " round figures to rank by: write your own.");
+        section.add(
+                "currency",
+                new Kind.Text(),
+                new Fallback.Fixed("USD"),
+                PRACTICE,
+                "Of all prices here; a word that is printed behind them.");
+        price(section, "battery", "500", PRACTICE, "A kWh of bank.");
+        price(section, "solar", "300", PRACTICE, "100 W of panels with rack, controller and labour.");
+        price(section, "charger", "7", PRACTICE, "An ampere of DC-DC or shore charger.");
+        price(section, "second-alternator", "18", PRACTICE, "An ampere on its nameplate, with bracket and regulator.");
+        price(section, "insulation", "1500", GUESS, "25 mm more foam in roof and walls of the whole van.");
+        price(section, "covers", "400", GUESS, "A set of insulated window covers.");
+        price(section, "driving", "10", GUESS, "An hour of driving more than planned.");
+        price(section, "hook-up", "40", GUESS, "A night with hook-up.");
+        return section.build();
+    }
+
+    private static void price(SectionBuilder section, String key, String text, Mark mark, String what) {
+        section.fixed(key, Dimension.NUMBER, 0, MOST, text, mark, what);
+    }
+}

@@ -1,0 +1,31 @@
+package ampdays.scenario;
+
+import ampdays.trip.Trip;
+import java.util.Optional;
+
+/**
+ * One change on a design, of a certain size, with its price.
+ *
+ * @param words what is changed, as in "200 W more solar"
+ * @param price what it costs
+ * @param perTrip whether it is that of this trip, to be paid on others anew
+ * @param currency of that price
+ * @param priceFrom where the price comes from: a mark, or "your price"; empty when it takes no money
+ * @param values the changed design
+ * @param trip the changed trip, where that is what changes
+ */
+public record SingleChange(
+        String words,
+        double price,
+        boolean perTrip,
+        String currency,
+        String priceFrom,
+        Values values,
+        Optional<Trip> trip) {
+    /** The changed design, ready to be simulated under the name of the change. */
+    public Variant variant() throws ScenarioException {
+        Variant built = VariantBuilder.build(words, values);
+        return trip.map(changed -> new Variant(words, built.site(), built.weather(), changed, built.design()))
+                .orElse(built);
+    }
+}
