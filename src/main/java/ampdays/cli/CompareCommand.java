@@ -1,10 +1,12 @@
 package ampdays.cli;
 
+import ampdays.results.Causes;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
 import ampdays.study.Comparison;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,9 +33,10 @@ final class CompareCommand implements Callable<Integer> {
         Loaded loaded = Loaded.read(file);
         List<RunPlan> plans = loaded.plans(Outputs.STEP_SECONDS);
         Comparison comparison = Compare.of(loaded.scenario(), plans);
+        Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario()));
-        outputs.write(comparison, plans, folder, Outputs::fileName);
-        outputs.print(spec, loaded, comparison, folder);
+        outputs.write(comparison, causes, plans, folder, Outputs::fileName);
+        outputs.print(spec, loaded, comparison, causes, folder);
         return Exit.DONE;
     }
 }

@@ -1,12 +1,15 @@
 package ampdays.cli;
 
 import ampdays.results.Account;
+import ampdays.results.Causes;
 import ampdays.results.Finding;
 import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import ampdays.study.Comparison;
 import ampdays.study.Comparison.Option;
+import ampdays.study.Sky;
 import ampdays.study.Verdict;
+import ampdays.study.WhyText;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -32,7 +35,7 @@ final class CompareScreen {
         this.out = out;
     }
 
-    void print(Comparison comparison, Path folder, Collection<String> charts) {
+    void print(Comparison comparison, Map<String, Causes> causes, Path folder, Collection<String> charts) {
         List<RunResult> results =
                 comparison.options().stream().map(Option::result).toList();
         out.println(comparison.title());
@@ -40,6 +43,7 @@ final class CompareScreen {
         wrap(Verdict.of(comparison), "");
         out.println();
         table(results, comparison).print(out);
+        why(causes);
         findings(results);
         wrap(
                 "Written to " + folder + ": options.csv, days.csv, summary.json; charts (.svg and .png): "
@@ -118,6 +122,23 @@ final class CompareScreen {
                 .findFirst()
                 .map(e -> e.getKey().label() + number(" %.0f h", e.getValue()))
                 .orElse(NONE);
+    }
+
+    private void why(Map<String, Causes> byOption) {
+        byOption.forEach((option, causes) -> {
+            wrap(WhyText.causes(option, causes), "");
+            wrap(WhyText.remedies(causes), "");
+            out.println();
+        });
+        if (!byOption.isEmpty()) {
+            wrap(
+                    "Shares come from runs in which causes are taken away: no cooling, "
+                            + number("nights cooler by %.0f K, ", Sky.COOLER_NIGHTS_K)
+                            + "a clear sky, the limit lifted, cables and converters without losses. What is asked and not"
+                            + " delivered counts as drawn; how the rest was reckoned: docs/MODEL.md, section 16.",
+                    "");
+            out.println();
+        }
     }
 
     private void findings(List<RunResult> results) {

@@ -7,9 +7,12 @@ import ampdays.io.WeatherReader;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
+import ampdays.sim.OtherWeather;
 import ampdays.sim.RunPlan;
 import ampdays.sim.SkyCompletion;
 import ampdays.sim.SunFit;
+import ampdays.study.Planner;
+import ampdays.study.Sky;
 import ampdays.trip.Trip;
 import ampdays.weather.MinuteWeather;
 import ampdays.weather.WeatherSeries;
@@ -22,13 +25,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A scenario with its weather, ready to be planned and run. */
 final class Loaded {
     private final Path path;
     private final ScenarioFile file;
     private final Map<String, WeatherSeries> weather = new TreeMap<>();
+    private final Map<WeatherKey, WeatherSeries> otherWeather = new ConcurrentHashMap<>();
     private final Set<String> remarks = new LinkedHashSet<>();
+
+    private record WeatherKey(String name, Sky sky) {}
 
     private Loaded(Path path, ScenarioFile file) {
         this.path = path;
@@ -90,6 +97,22 @@ final class Loaded {
             plans.add(plan(maker, variant));
         }
         return plans;
+    }
+
+    /** Plans of changed designs, also under another sky. */
+    Planner planner(int stepSeconds) {
+        return sky -> {
+            RunPlan.Maker maker = new RunPlan.Maker(stepSeconds);
+            return variant -> maker.plan(variant, weather(variant.weather(), sky));
+        };
+    }
+
+    private WeatherSeries weather(String name, Sky sky) {
+        return otherWeather.computeIfAbsent(new WeatherKey(name, sky), key -> {
+            WeatherSeries series = weather.get(name);
+            WeatherSeries lit = sky.clear() ? OtherWeather.withoutCloud(series) : series;
+            return sky.coolerNights() ? OtherWeather.coolerNights(lit, Sky.COOLER_NIGHTS_K) : lit;
+        });
     }
 
     /** Refuses weather that does not cover the trip of a variant. */

@@ -7,15 +7,19 @@ import ampdays.chart.SocChart;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.ResultFiles;
 import ampdays.io.SummaryJson;
+import ampdays.results.Causes;
 import ampdays.results.RunResult;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import ampdays.study.Comparison;
+import ampdays.study.Why;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
@@ -40,22 +44,53 @@ final class Outputs {
             description = "Also write minutes.csv: every quantity of every minute (large for long trips).")
     private boolean minutes;
 
+    @Option(
+            names = "--why",
+            description =
+                    "Also say why each design that does not hold fails, in shares, and which single change turns it"
+                            + " at the lowest price; takes many runs.")
+    private boolean why;
+
     Path folder(Path usual) {
         return out == null ? Path.of("out").resolve(usual) : out;
+    }
+
+    /** Causes of the options that do not hold, by name; empty unless asked for. */
+    Map<String, Causes> causes(Loaded loaded, Comparison comparison) {
+        Map<String, Causes> causes = new LinkedHashMap<>();
+        for (RunResult result : results(comparison)) {
+            if (why && !result.holds()) {
+                String option = result.option();
+                causes.put(
+                        option,
+                        Why.of(
+                                loaded.scenario().variant(option).orElseThrow(),
+                                loaded.file().values(option).orElseThrow(),
+                                result,
+                                loaded.planner(STEP_SECONDS)));
+            }
+        }
+        return causes;
     }
 
     /**
      * Writes tables and charts.
      *
+     * @param causes of options by name
      * @param minutesFolder name of an option to the folder below for its minutes; empty for the folder itself
      */
-    void write(Comparison comparison, List<RunPlan> plans, Path folder, UnaryOperator<String> minutesFolder)
+    void write(
+            Comparison comparison,
+            Map<String, Causes> causes,
+            List<RunPlan> plans,
+            Path folder,
+            UnaryOperator<String> minutesFolder)
             throws IOException {
         List<RunResult> results = results(comparison);
         ResultFiles files = new ResultFiles(folder);
         files.writeOptions(results);
         files.writeDays(results);
-        files.writeSummary(comparison.scenario(), comparison.title(), results);
+        files.writeSummary(comparison.scenario(), comparison.title(), results, causes);
         for (int i = 0; minutes && i < plans.size(); i++) {
             RunPlan plan = plans.get(i);
             Path below = folder.resolve(minutesFolder.apply(results.get(i).option()));
@@ -67,15 +102,16 @@ final class Outputs {
         new ChartRenderer().writeAll(charts(comparison), folder);
     }
 
-    void print(CommandSpec spec, Loaded loaded, Comparison comparison, Path folder) throws IOException {
+    void print(CommandSpec spec, Loaded loaded, Comparison comparison, Map<String, Causes> causes, Path folder)
+            throws IOException {
         PrintWriter screen = spec.commandLine().getOut();
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
         if (json) {
-            SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison));
+            SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison), causes);
             screen.flush();
         } else {
             new CompareScreen(screen)
-                    .print(comparison, folder, charts(comparison).keySet());
+                    .print(comparison, causes, folder, charts(comparison).keySet());
         }
     }
 

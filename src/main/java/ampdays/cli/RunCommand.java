@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.results.Causes;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Value;
@@ -12,6 +13,7 @@ import ampdays.study.HotTest;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -72,9 +74,10 @@ final class RunCommand implements Callable<Integer> {
                 loaded.scenario().notes(),
                 List.of(variant));
         Comparison comparison = Compare.of(one, List.of(plan));
+        Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(option)));
-        outputs.write(comparison, List.of(plan), folder, name -> "");
-        outputs.print(spec, loaded, comparison, folder);
+        outputs.write(comparison, causes, List.of(plan), folder, name -> "");
+        outputs.print(spec, loaded, comparison, causes, folder);
         return Exit.DONE;
     }
 

@@ -1,6 +1,7 @@
 package ampdays.io;
 
 import ampdays.results.Account;
+import ampdays.results.Causes;
 import ampdays.results.Channel;
 import ampdays.results.DayTotals;
 import ampdays.results.Limit;
@@ -65,9 +66,10 @@ public final class ResultFiles {
         });
     }
 
-    /** Writes {@code summary.json}. */
-    public Path writeSummary(String scenario, String title, List<RunResult> options) throws IOException {
-        return text("summary.json", writer -> SummaryJson.write(writer, scenario, title, options));
+    /** Writes {@code summary.json}, with the causes of options by name where they were asked for. */
+    public Path writeSummary(String scenario, String title, List<RunResult> options, Map<String, Causes> causes)
+            throws IOException {
+        return text("summary.json", writer -> SummaryJson.write(writer, scenario, title, options, causes));
     }
 
     /** Writes {@code minutes.csv}: a row per step of one option. */

@@ -2,6 +2,7 @@ package ampdays.io;
 
 import ampdays.results.Account;
 import ampdays.results.Ageing;
+import ampdays.results.Causes;
 import ampdays.results.Energy;
 import ampdays.results.Finding;
 import ampdays.results.Limit;
@@ -16,6 +17,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** All results of a scenario as one JSON document. Its form is told in docs/OUTPUT.md. */
@@ -25,8 +27,14 @@ public final class SummaryJson {
 
     private SummaryJson() {}
 
-    /** Writes the document and a line end, and leaves the writer open. */
-    public static void write(Writer writer, String scenario, String title, List<RunResult> options) throws IOException {
+    /**
+     * Writes the document and a line end, and leaves the writer open.
+     *
+     * @param causes of the options that do not hold, by name; empty where nobody asked
+     */
+    public static void write(
+            Writer writer, String scenario, String title, List<RunResult> options, Map<String, Causes> causes)
+            throws IOException {
         DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
         try (JsonGenerator json = new JsonFactory().createGenerator(writer)) {
             json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
@@ -38,7 +46,7 @@ public final class SummaryJson {
             json.writeStringField("title", title);
             json.writeArrayFieldStart("options");
             for (RunResult option : options) {
-                option(json, option);
+                option(json, option, Optional.ofNullable(causes.get(option.option())));
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -46,7 +54,7 @@ public final class SummaryJson {
         }
     }
 
-    private static void option(JsonGenerator json, RunResult run) throws IOException {
+    private static void option(JsonGenerator json, RunResult run, Optional<Causes> causes) throws IOException {
         json.writeStartObject();
         json.writeStringField("name", run.option());
         number(json, "daysToEmpty", run.daysToEmpty());
@@ -73,6 +81,37 @@ public final class SummaryJson {
         json.writeArrayFieldStart("findings");
         for (Finding finding : run.findings()) {
             finding(json, finding, run.zone());
+        }
+        json.writeEndArray();
+        if (causes.isPresent()) {
+            causes(json, causes.get());
+        }
+        json.writeEndObject();
+    }
+
+    private static void causes(JsonGenerator json, Causes causes) throws IOException {
+        json.writeObjectFieldStart("causes");
+        number(json, "drawWh", causes.drawWh());
+        number(json, "usableWh", causes.usableWh());
+        json.writeObjectFieldStart("shares");
+        for (Causes.Share share : causes.shares()) {
+            number(json, share.cause(), share.share());
+        }
+        json.writeEndObject();
+        json.writeArrayFieldStart("changes");
+        for (Causes.Remedy remedy : causes.remedies()) {
+            json.writeStartObject();
+            json.writeStringField("change", remedy.change());
+            json.writeBooleanField("turns", remedy.turns());
+            number(json, "price", remedy.price());
+            json.writeBooleanField("perTrip", remedy.perTrip());
+            json.writeStringField("currency", remedy.currency());
+            json.writeStringField("priceFrom", remedy.priceFrom());
+            number(json, "lackWh", remedy.lackWh());
+            number(json, "daysToEmpty", remedy.result().daysToEmpty());
+            json.writeBooleanField("holds", remedy.result().holds());
+            json.writeNumberField("comfortableNights", remedy.result().comfortableNights());
+            json.writeEndObject();
         }
         json.writeEndArray();
         json.writeEndObject();

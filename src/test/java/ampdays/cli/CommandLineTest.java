@@ -161,6 +161,57 @@ class CommandLineTest {
                 .noneMatch(name -> name.endsWith(".tmp"));
     }
 
+    @Test
+    void whyTellsCausesAndTheCheapestChangeOfEachOptionThatFails() throws IOException {
+        assertThat(run("compare", DEMO, "--why", "--out", folder.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString())
+                .contains(
+                        "Why \"as it is\" does not hold", "Why \"less heat\" does not hold", "cooling ", "other uses ")
+                .contains("Cheapest single change that turns it: ", "(guess)", "USD")
+                .doesNotContain("Why \"second alternator\"");
+        assertThat(out.toString().lines().mapToInt(String::length).max().orElse(0))
+                .isLessThanOrEqualTo(100);
+        for (JsonNode option : new ObjectMapper()
+                .readTree(folder.resolve("summary.json").toFile())
+                .get("options")) {
+            assertThat(option.has("causes")).isEqualTo(!option.get("holds").booleanValue());
+        }
+        JsonNode causes = new ObjectMapper()
+                .readTree(folder.resolve("summary.json").toFile())
+                .get("options")
+                .get(0)
+                .get("causes");
+        assertThat(fields(causes)).containsExactly("drawWh", "usableWh", "shares", "changes");
+        double sum = 0;
+        for (JsonNode share : causes.get("shares")) {
+            sum += share.doubleValue();
+        }
+        assertThat(sum).isCloseTo(1, within(1e-12));
+        assertThat(fields(causes.get("changes").get(0)))
+                .containsExactly(
+                        "change",
+                        "turns",
+                        "price",
+                        "perTrip",
+                        "currency",
+                        "priceFrom",
+                        "lackWh",
+                        "daysToEmpty",
+                        "holds",
+                        "comfortableNights");
+    }
+
+    @Test
+    void whyGivesTheSameBytesAgain() throws IOException {
+        Path first = folder.resolve("first");
+        Path second = folder.resolve("second");
+        run("run", DEMO, "--why", "--out", first.toString());
+        run("run", DEMO, "--why", "--out", second.toString());
+        assertThat(contents(second)).isEqualTo(contents(first));
+    }
+
     /** README shows what the demo prints today: paste it anew when this fails. */
     @Test
     void readmeShowsTodaysScreen() throws IOException {

@@ -119,7 +119,7 @@ class ResultFilesTest {
 
     @Test
     void summaryCanBeReadBack() throws IOException {
-        Path file = new ResultFiles(folder).writeSummary("desert-survey", "Desert \"survey\"", RUNS);
+        Path file = new ResultFiles(folder).writeSummary("desert-survey", "Desert \"survey\"", RUNS, Map.of());
         JsonNode root = new ObjectMapper().readTree(file.toFile());
         assertThat(root.get("schemaVersion").intValue()).isEqualTo(1);
         assertThat(root.get("title").textValue()).isEqualTo("Desert \"survey\"");
@@ -179,7 +179,7 @@ class ResultFilesTest {
                 closed.append("closed");
             }
         };
-        SummaryJson.write(writer, "a", "b", RUNS);
+        SummaryJson.write(writer, "a", "b", RUNS, Map.of());
         assertThat(closed).isEmpty();
     }
 
@@ -211,7 +211,7 @@ class ResultFilesTest {
         files.writeOptions(RUNS);
         files.writeDays(RUNS);
         files.writeMinutes(RUNS.get(0), minutes());
-        files.writeSummary("desert-survey", "Desert survey", RUNS);
+        files.writeSummary("desert-survey", "Desert survey", RUNS, Map.of());
         Map<String, byte[]> all = new TreeMap<>();
         try (Stream<Path> written = Files.list(into)) {
             for (Path file : written.toList()) {

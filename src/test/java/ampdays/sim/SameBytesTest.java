@@ -7,6 +7,7 @@ import ampdays.results.RunResult;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -33,7 +34,7 @@ class SameBytesTest {
 
     private static String json(RunResult result) throws IOException {
         StringWriter writer = new StringWriter();
-        SummaryJson.write(writer, "scenario.yaml", "test", List.of(result));
+        SummaryJson.write(writer, "scenario.yaml", "test", List.of(result), Map.of());
         return writer.toString();
     }
 }

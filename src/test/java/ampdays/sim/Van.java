@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
 /** A van for tests, written as paths and values like a scenario, and steady weather to put it in. */
-final class Van {
+public final class Van {
     private Values values = Values.empty(PresetReader.presets())
             .with("title", "test")
             .with("place.latitude", "0°")
@@ -35,25 +35,29 @@ final class Van {
             .with("battery.start", "100 %");
 
     /** Sets one value by its path. */
-    Van with(String path, String text) {
+    public Van with(String path, String text) {
         values = values.with(path, text);
         return this;
     }
 
     /** A load on the bank. */
-    Van load(String name, String draw, String when) {
+    public Van load(String name, String draw, String when) {
         return with("loads." + name + ".draw", draw).with("loads." + name + ".when", when);
     }
 
     /** A bank that loses nothing: its charge is all there is to reckon with. */
-    Van lossless() {
+    public Van lossless() {
         return with("battery.self-discharge", "0 %/month")
                 .with("battery.electronics", "0 A")
                 .with("battery.coulombic-efficiency", "100 %")
                 .with("battery.resistance", "0.01 mΩ");
     }
 
-    Variant variant() {
+    public Values values() {
+        return values;
+    }
+
+    public Variant variant() {
         try {
             return VariantBuilder.build("test", values);
         } catch (ScenarioException e) {
@@ -84,7 +88,7 @@ final class Van {
     }
 
     /** Every day alike: one temperature, no sun. */
-    static WeatherSeries dark(double airC) {
+    public static WeatherSeries dark(double airC) {
         return weather(hour -> airC, hour -> 0);
     }
 
