@@ -52,6 +52,7 @@ final class Loaded {
         Loaded loaded = new Loaded(path, ScenarioReader.read(path));
         for (Variant variant : loaded.scenario().variants()) {
             loaded.readWeather(variant);
+            loaded.remarkDirt(variant);
         }
         return loaded;
     }
@@ -66,6 +67,15 @@ final class Loaded {
         series.notes().forEach(note -> remarks.add(series.source() + ": " + note));
         SunFit.warning(asRead).ifPresent(remarks::add);
         weather.put(variant.weather(), series);
+    }
+
+    private void remarkDirt(Variant variant) {
+        WeatherSeries series = weather.get(variant.weather());
+        boolean grows =
+                variant.design().solar().map(s -> s.dirt().perDayShare() > 0).orElse(false);
+        if (grows && !series.knowsRain()) {
+            remarks.add(series.source() + ": no rain is in the file, so solar.dirt-a-day has no effect.");
+        }
     }
 
     private static WeatherSeries complete(Path file, WeatherSeries series) throws InputException {

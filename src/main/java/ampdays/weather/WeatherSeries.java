@@ -170,6 +170,11 @@ public final class WeatherSeries {
         return pressurePa[row];
     }
 
+    /** Whether the series has rain, be it none that fell. */
+    public boolean knowsRain() {
+        return rainMm.length > 0;
+    }
+
     /**
      * Rain in the intervals that begin within a time, mm; NaN where the series knows no rain.
      *
@@ -177,7 +182,7 @@ public final class WeatherSeries {
      * @param toEpochSecond its end
      */
     public double rainMm(long fromEpochSecond, long toEpochSecond) {
-        if (rainMm.length == 0) {
+        if (!knowsRain()) {
             return Double.NaN;
         }
         double sumMm = 0;

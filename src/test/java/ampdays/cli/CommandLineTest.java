@@ -101,6 +101,22 @@ class CommandLineTest {
     }
 
     @Test
+    void dirtThatNoRainInTheFileCanMoveIsRemarked() throws IOException {
+        Path file = folder.resolve("dusty.yaml");
+        Path weather = Path.of("weather-profiles/low-desert-summer.csv").toAbsolutePath();
+        Files.writeString(
+                file,
+                Files.readString(Path.of(DEMO))
+                        .replace(
+                                "../weather-profiles/low-desert-summer.csv",
+                                folder.toAbsolutePath().relativize(weather).toString())
+                        .replace("power: 400 W}", "power: 400 W, dirt-a-day: 0.2 %}"));
+        assertThat(run("check", file.toString())).isZero();
+        assertThat(out.toString())
+                .contains("low-desert-summer.csv: no rain is in the file, so solar.dirt-a-day has no effect.");
+    }
+
+    @Test
     void anUnknownOptionListsTheKnownOnes() {
         assertThat(run("run", DEMO, "--option", "third alternator")).isEqualTo(2);
         assertThat(err.toString())
