@@ -34,6 +34,18 @@ class BankPhysicsTest {
         assertThat(power / bus).isCloseTo(row.number("current_A"), within(1e-5 * Math.abs(power)));
     }
 
+    /** Twice the voltage at the same power: half the current, a quarter of the drop in percent and of the loss (Ohm's law). */
+    @Test
+    void doublingTheVoltage() {
+        double ohm = 1e-6;
+        double power = 600;
+        double low = BankPhysics.busV(12.8, ohm, 0, -power);
+        double high = BankPhysics.busV(25.6, ohm, 0, -power);
+        assertThat(power / low / (power / high)).isCloseTo(2, within(1e-5));
+        assertThat((1 - low / 12.8) / (1 - high / 25.6)).isCloseTo(4, within(1e-4));
+        assertThat((12.8 - low) * power / low / ((25.6 - high) * power / high)).isCloseTo(4, within(1e-4));
+    }
+
     /** Source: worked example in the equation's text: 13.2 V, 4 mΩ, 2,000 W: 12.5632 V, 159.195 A. */
     @Test
     void workedExample() {

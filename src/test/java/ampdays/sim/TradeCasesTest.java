@@ -181,6 +181,44 @@ class TradeCasesTest {
         assertThat(secondAhPerDay(result)).isCloseTo(425, within(42.5));
     }
 
+    private static double oneHour(Van van, double outsideC) {
+        return secondAhPerDay(van.run(Van.dark(outsideC)));
+    }
+
+    /**
+     * An hour at hot idle brings 60 to 110 Ah with a second alternator; here 35 to 45 °C outside, with the half minute of delay
+     * and the cold first minutes in it.
+     */
+    @ParameterizedTest
+    @CsvSource({"large frame, 40", "large frame, 45", "medium frame, 35", "medium frame, 45"})
+    void anHourOfHotIdle(String preset, double outsideC) {
+        Van van = secondAlternator("00:00 park open, away\n10:00 idle, away\n11:00 park open, away")
+                .with("second-alternator.preset", preset);
+        assertThat(oneHour(van, outsideC)).isBetween(60.0, 1.1 * 110);
+    }
+
+    /** An hour on the road with a hot 280 A machine that its regulator spares, at 60 to 70 % of 210 A, brings 120 to 150 Ah. */
+    @ParameterizedTest
+    @CsvSource({"126 A", "147 A"})
+    void anHourOnTheRoadSpared(String cap) {
+        Van van = secondAlternator("00:00 park open, away\n10:00 drive highway, away\n11:00 park open, away")
+                .with("second-alternator.cap", cap);
+        assertThat(oneHour(van, 35)).isBetween(120.0, 150.0);
+    }
+
+    /** An hour of driving with a charger of 50 A brings 45 to 50 Ah. */
+    @Test
+    void anHourBehindACharger() {
+        RunResult result = driving("50 A")
+                .with(
+                        "trip.timetable.all days",
+                        "00:00 park open, away\n10:00 drive highway, away\n11:00 park open, away")
+                .run(Van.dark(25));
+        double wh =
+                result.energy().wh(Account.FACTORY_ALTERNATOR) - result.energy().wh(Account.FACTORY_CHARGER);
+        assertThat(wh / 13.4 / result.tripDays()).isBetween(45.0, 50.0);
+    }
+
     /** With it the van with cooling goes on indefinitely. */
     @Test
     void withTheSecondAlternatorTheVanGoesOn() {

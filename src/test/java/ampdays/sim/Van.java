@@ -102,6 +102,11 @@ public final class Van {
         return weather(airC, ghiWm2, windMs, LocalDate.of(2025, 3, 19), 33, 0);
     }
 
+    /** The same days by the hours of a standard time so many hours ahead of UTC, so many times 15° east. */
+    static WeatherSeries eastward(IntToDoubleFunction airC, IntToDoubleFunction ghiWm2, int utcOffsetHours) {
+        return weather(airC, ghiWm2, 5, LocalDate.of(2025, 3, 19), 33, utcOffsetHours);
+    }
+
     /** Every day of every year, by the hours of a standard time so many hours ahead of UTC, without sun. */
     static WeatherSeries darkYear(IntToDoubleFunction airC, double utcOffsetHours) {
         return weather(airC, hour -> 0, 5, LocalDate.of(WeatherSeries.NOMINAL_YEAR, 1, 1), 365, utcOffsetHours);
