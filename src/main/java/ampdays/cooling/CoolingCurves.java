@@ -34,6 +34,37 @@ public enum CoolingCurves {
             return biquadratic(
                     wetBulbC, outdoorC, 0.297145, 0.0430933, -0.000748766, 0.00597727, 0.000482112, -0.000956448);
         }
+    },
+    /**
+     * Split units of one speed: fits to makers' data, published for degrees Fahrenheit. Source: D. Cutler et al., 2013,
+     * NREL/TP-5500-56354, as carried identically in several public building-energy codes. Their input grows most with heat.
+     */
+    SPLIT {
+        @Override
+        public double capacityFactor(double wetBulbC, double outdoorC) {
+            return biquadratic(
+                    fahrenheit(wetBulbC),
+                    fahrenheit(outdoorC),
+                    3.670270705,
+                    -0.098652414,
+                    0.000955906,
+                    0.006552414,
+                    -0.0000156,
+                    -0.000131877);
+        }
+
+        @Override
+        public double inputFactor(double wetBulbC, double outdoorC) {
+            return biquadratic(
+                    fahrenheit(wetBulbC),
+                    fahrenheit(outdoorC),
+                    -3.302695861,
+                    0.137871531,
+                    -0.001056996,
+                    -0.012573945,
+                    0.000214638,
+                    -0.000145054);
+        }
     };
 
     /** Capacity relative to the rating. */
@@ -41,6 +72,10 @@ public enum CoolingCurves {
 
     /** Input per cooling, relative to the rating. */
     public abstract double inputFactor(double wetBulbC, double outdoorC);
+
+    private static double fahrenheit(double celsius) {
+        return 1.8 * celsius + 32;
+    }
 
     private static double biquadratic(
             double x, double y, double c1, double c2, double c3, double c4, double c5, double c6) {

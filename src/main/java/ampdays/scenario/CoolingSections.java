@@ -16,7 +16,11 @@ final class CoolingSections {
                 .presets("variable-speed roof unit", "fixed-speed roof unit")
                 .required("capacity", Dimension.POWER, 100, 20_000, "Total cooling at 35 °C outdoors.")
                 .required("cop", Dimension.NUMBER, 0.5, 10, "Cooling over input there (EER / 3.412).")
-                .choice("curves", List.of("window", "packaged"), PRACTICE, "Published curves against temperature.")
+                .choice(
+                        "curves",
+                        List.of("window", "packaged", "split"),
+                        PRACTICE,
+                        "Published curves against temperature: from 28 to 40 °C the full input grows by 13, 17 or 32 %.")
                 .choice("speed", List.of("variable", "fixed"), PRACTICE, "Whether the compressor changes speed.")
                 .fixed("turn-down", Dimension.SHARE, 0.05, 1, "30 %", PRACTICE, "Lowest steady share of full capacity.")
                 .fixed(

@@ -29,6 +29,19 @@ class CoolingTest {
         assertThat(CoolingCurves.PACKAGED.inputFactor(x, y)).isCloseTo(row.number("B_eir_factor"), within(1e-8));
     }
 
+    /**
+     * Source: the same six numbers of the split units for degrees Celsius, as the tests of a public code have them, printed to
+     * 1e-4 of a term's share or better: within 1 % of the capacity at the corners of the range, and 1 at the rating point.
+     */
+    @ParameterizedTest
+    @CsvSource({"12.78, 18", "12.78, 46.11", "23.89, 18", "23.89, 46.11", "19.44, 35"})
+    void splitUnitsInCelsius(double x, double y) {
+        double celsius = 1.5509 - 0.07505 * x + 0.003097 * x * x + 0.0024 * y - 5.0544e-5 * y * y - 0.000427 * x * y;
+        assertThat(CoolingCurves.SPLIT.capacityFactor(x, y)).isCloseTo(celsius, within(0.01));
+        assertThat(CoolingCurves.SPLIT.capacityFactor(19.44, 35)).isCloseTo(1, within(0.01));
+        assertThat(CoolingCurves.SPLIT.inputFactor(19.44, 35)).isCloseTo(1, within(0.01));
+    }
+
     /** Source: printed values of curves C (blend 0) and D (blend 1) at part load, three digits. */
     @ParameterizedTest
     @CsvSource({
