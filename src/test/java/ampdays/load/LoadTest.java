@@ -26,14 +26,14 @@ class LoadTest {
     }
 
     /**
-     * Source: table inverter_part_load, the measured part-load efficiency of grid inverters (A. P. Dobos, 2014,
+     * Source: table inverter_part_load, the part-load efficiency of grid inverters (A. P. Dobos, 2014,
      * NREL/TP-6A20-62641): output = a (-0.0162 z² + 0.9858 z - 0.0059) of the rating, z the share of the rated input. With
      * idle draw, slope and curvature that this parabola has at no output, the three terms here give its input back within
      * 0.1 % of the rating: the third derivative, which they lack, is at most 0.004, a sixth of it at full output 0.07 %.
      */
     @ParameterizedTest
     @MethodSource("gridInverters")
-    void threeTermsFollowAMeasuredCurve(Row row) {
+    void threeTermsFollowAPublishedCurve(Row row) {
         double ratedInputW = row.number("pdc0_W");
         double nominal = row.number("eta_nominal");
         double a = nominal / 0.9637;

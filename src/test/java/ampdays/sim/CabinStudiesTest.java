@@ -72,7 +72,7 @@ class CabinStudiesTest {
         assertThat(riseK(car(95), 32, 180) - riseK(car(45), 32, 180)).isBetween(6.0, 8.0);
     }
 
-    /** A truck's cab and sleeper as one room, with a cooler that keeps up. The study's own areas were not published. */
+    /** A truck's cab and sleeper as one room, with a cooler that keeps up. Of the study we know the abstract only. */
     private static Van sleeper() {
         return new Van()
                 .with("place.latitude", "11°")
@@ -126,8 +126,8 @@ class CabinStudiesTest {
     /**
      * Source: K. Proc, L. Chaney and E. Sailor, 2008, Thermal load reduction of truck tractor sleeper cabins, NREL/CP-540-43402
      * (SAE 2008-01-2618), abstract. Measured: insulated covers lowered the heat lost at night by 16 % and the warmth by the sun
-     * by 8 K. Computed by that study from it: 34 % less load of a rest by day. The model says 21 %, 6.1 K and 34 %: a cab that
-     * loses less through its shell than the study's. 5 points, 2 K and 4 points are allowed.
+     * by 8 K. Computed by that study from it: 34 % less load of a rest by day. The model says 21 %, 6.1 K and 34 %: probably
+     * a cab that loses less through its shell than the study's. 5 points, 2 K and 4 points are allowed.
      */
     @Test
     void windowCoversOfASleeper() {
