@@ -28,6 +28,9 @@ public final class AlternatorPhysics {
     /** Rise of the cut-in speed with winding temperature, 1/K; our fit, see {@link #curveA}. */
     static final double CUT_IN_PER_K = 0.00122;
 
+    /** Winding temperature taken for the "hot" of the points behind that fit, °C; a guess. */
+    static final double FIT_HOT_C = 130;
+
     private static final double RATED_RPM = 6000;
     private static final double COOLING_EXPONENT = 0.7;
     private static final double STILL_SHARE = 0.12;

@@ -70,7 +70,7 @@ public record AlternatorSpec(
     }
 
     /** Current the regulator allows at a rotor speed, A. */
-    double capA(double rotorRpm) {
+    public double capA(double rotorRpm) {
         double bySpeedA = OutputPoint.straightA(capPoints, rotorRpm);
         return bySpeedA < capA ? bySpeedA : capA;
     }

@@ -120,6 +120,11 @@ public final class FactoryUnit {
         return inputA;
     }
 
+    /** Current that the alternator gave in the last step, the vehicle's own load included, A. */
+    public double outputA() {
+        return carriedA + inputA;
+    }
+
     /** Power that went into the charger's cable in the last step, W. */
     public double inputW() {
         return inputA * systemV;

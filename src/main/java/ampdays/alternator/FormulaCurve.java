@@ -22,6 +22,11 @@ public record FormulaCurve(double ratedA, double cutInRpm, double curveRpm) impl
     }
 
     @Override
+    public double hotWindingC() {
+        return AlternatorPhysics.FIT_HOT_C;
+    }
+
+    @Override
     public double endA() {
         return AlternatorPhysics.maxA(ratedA, cutInRpm, curveRpm);
     }

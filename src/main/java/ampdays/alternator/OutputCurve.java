@@ -13,6 +13,9 @@ public sealed interface OutputCurve permits FormulaCurve, PointCurve {
      */
     double currentA(double rotorRpm, double windingC);
 
+    /** Winding temperature that its hot curve holds for, °C. */
+    double hotWindingC();
+
     /** End value of the cold curve, A. */
     double endA();
 }

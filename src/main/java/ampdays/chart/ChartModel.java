@@ -1,7 +1,16 @@
 package ampdays.chart;
 
 /** What a chart says, without a picture: words, units and numbers that a test can read. */
-public sealed interface ChartModel permits SocChart, DayChart, DaysBars, LinesChart {
+public sealed interface ChartModel
+        permits SocChart,
+                DayChart,
+                DaysBars,
+                LinesChart,
+                EnergyBalance,
+                EnergyDays,
+                CabinChart,
+                DriveChart,
+                OperatingPoints {
     /** What the picture shows, in one line. */
     String title();
 

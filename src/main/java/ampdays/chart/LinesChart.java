@@ -1,6 +1,5 @@
 package ampdays.chart;
 
-import java.time.LocalDateTime;
 import java.util.List;
 
 /**
@@ -39,9 +38,9 @@ public record LinesChart(String title, String subtitle, XAxis x, List<Panel> pan
             }
         }
 
-        /** The twelve months of a year. */
-        public static XAxis yearByMonth() {
-            return new XAxis("", Marks.MONTHS, 0, 12);
+        /** Months of a year from the first to the last, 1 to 12. */
+        public static XAxis months(int first, int last) {
+            return new XAxis("", Marks.MONTHS, first - 1.0, last);
         }
 
         /** The hours of a day. */
@@ -72,11 +71,5 @@ public record LinesChart(String title, String subtitle, XAxis x, List<Panel> pan
                         "the line \"" + label + "\" has " + x.size() + " places and " + y.size() + " values");
             }
         }
-    }
-
-    /** Place of an instant on an axis of months. */
-    public static double monthsAt(LocalDateTime at) {
-        double days = at.getDayOfMonth() - 1 + at.toLocalTime().toSecondOfDay() / 86_400.0;
-        return at.getMonthValue() - 1 + days / at.toLocalDate().lengthOfMonth();
     }
 }

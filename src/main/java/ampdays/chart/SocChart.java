@@ -1,8 +1,6 @@
 package ampdays.chart;
 
-import ampdays.results.SocCurve;
 import ampdays.study.Comparison;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -54,8 +52,8 @@ public record SocChart(
                 .map(option -> new Line(
                         option.result().option(),
                         Words.shortOutcome(option.result()),
-                        days(option.curve()),
-                        path(option.curve()),
+                        CurvePath.days(option.curve()),
+                        CurvePath.values(option.curve(), 100),
                         option.result().daysToEmpty()))
                 .toList();
         return new SocChart(
@@ -65,33 +63,13 @@ public record SocChart(
                 comparison.tripDays(),
                 100 * comparison.reserveShare(),
                 "reserve " + Math.round(100 * comparison.reserveShare()) + " %",
-                comparison.darkness().stream()
-                        .map(span -> new Night(span.fromDay(), span.toDay()))
-                        .toList(),
+                nights(comparison),
                 lines);
     }
 
-    /** Each bucket is met at its lowest and its highest value, the nearer one first. */
-    private static List<Double> path(SocCurve curve) {
-        List<Double> percent = new ArrayList<>();
-        double last = curve.day().size() == 0 ? 0 : 100 * curve.high().get(0);
-        for (int i = 0; i < curve.day().size(); i++) {
-            double low = 100 * curve.low().get(i);
-            double high = 100 * curve.high().get(i);
-            boolean lowFirst = Math.abs(low - last) < Math.abs(high - last);
-            percent.add(lowFirst ? low : high);
-            last = lowFirst ? high : low;
-            percent.add(last);
-        }
-        return percent;
-    }
-
-    private static List<Double> days(SocCurve curve) {
-        List<Double> days = new ArrayList<>();
-        for (int i = 0; i < curve.day().size(); i++) {
-            days.add(curve.day().get(i));
-            days.add(curve.day().get(i));
-        }
-        return days;
+    static List<Night> nights(Comparison comparison) {
+        return comparison.darkness().stream()
+                .map(span -> new Night(span.fromDay(), span.toDay()))
+                .toList();
     }
 }

@@ -18,9 +18,14 @@ final class Words {
 
     /** As short as it can be said to a tenth: 14, 1.5. */
     static String days(double days) {
-        double tenth = Math.round(days * 10) / 10.0;
-        String number = tenth == Math.rint(tenth) ? Long.toString((long) tenth) : Double.toString(tenth);
-        return number + (tenth == 1 ? " day" : " days");
+        String number = tenth(days);
+        return number + (number.equals("1") ? " day" : " days");
+    }
+
+    /** To a tenth, without a point where it can be. */
+    static String tenth(double value) {
+        double tenth = Math.round(value * 10) / 10.0;
+        return tenth == Math.rint(tenth) ? Long.toString((long) tenth) : Double.toString(tenth);
     }
 
     /** How an option ended. */

@@ -7,6 +7,7 @@ import ampdays.study.Comparison;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,8 +36,8 @@ final class CompareCommand implements Callable<Integer> {
         Comparison comparison = Compare.of(loaded.scenario(), plans);
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario()));
-        outputs.write(comparison, causes, plans, folder, Outputs::fileName);
-        outputs.print(spec, loaded, comparison, causes, folder);
+        Set<String> charts = outputs.write(comparison, causes, plans, folder, Outputs::fileName);
+        outputs.print(spec, loaded, comparison, causes, folder, charts);
         return Exit.DONE;
     }
 }

@@ -1,9 +1,5 @@
 package ampdays.cli;
 
-import ampdays.chart.ChartModel;
-import ampdays.chart.DayChart;
-import ampdays.chart.DaysBars;
-import ampdays.chart.SocChart;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.ResultFiles;
 import ampdays.io.SummaryJson;
@@ -20,8 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -78,8 +73,9 @@ final class Outputs {
      *
      * @param causes of options by name
      * @param minutesFolder name of an option to the folder below for its minutes; empty for the folder itself
+     * @return names of the charts, as they are told on the screen
      */
-    void write(
+    Set<String> write(
             Comparison comparison,
             Map<String, Causes> causes,
             List<RunPlan> plans,
@@ -99,10 +95,18 @@ final class Outputs {
                             results.get(i),
                             Simulator.record(plan, 0, plan.clock().steps()));
         }
-        new ChartRenderer().writeAll(charts(comparison), folder);
+        ResultCharts charts = ResultCharts.of(comparison, plans);
+        new ChartRenderer().writeAll(charts.byName(), folder);
+        return charts.kinds();
     }
 
-    void print(CommandSpec spec, Loaded loaded, Comparison comparison, Map<String, Causes> causes, Path folder)
+    void print(
+            CommandSpec spec,
+            Loaded loaded,
+            Comparison comparison,
+            Map<String, Causes> causes,
+            Path folder,
+            Set<String> charts)
             throws IOException {
         PrintWriter screen = spec.commandLine().getOut();
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
@@ -110,25 +114,12 @@ final class Outputs {
             SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison), causes);
             screen.flush();
         } else {
-            new CompareScreen(screen)
-                    .print(comparison, causes, folder, charts(comparison).keySet());
+            new CompareScreen(screen).print(comparison, causes, folder, charts);
         }
     }
 
     private static List<RunResult> results(Comparison comparison) {
         return comparison.options().stream().map(Comparison.Option::result).toList();
-    }
-
-    private static SortedMap<String, ChartModel> charts(Comparison comparison) {
-        SortedMap<String, ChartModel> charts = new TreeMap<>();
-        charts.put("state-of-charge", SocChart.of(comparison));
-        if (comparison.options().size() > 1) {
-            charts.put("days-to-empty", DaysBars.of(comparison));
-        }
-        for (Comparison.Option option : comparison.options()) {
-            charts.put("day-" + fileName(option.result().option()), DayChart.of(comparison, option));
-        }
-        return charts;
     }
 
     /** An option's name as part of a file's name. */

@@ -14,6 +14,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -76,8 +77,8 @@ final class RunCommand implements Callable<Integer> {
         Comparison comparison = Compare.of(one, List.of(plan));
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(option)));
-        outputs.write(comparison, causes, List.of(plan), folder, name -> "");
-        outputs.print(spec, loaded, comparison, causes, folder);
+        Set<String> charts = outputs.write(comparison, causes, List.of(plan), folder, name -> "");
+        outputs.print(spec, loaded, comparison, causes, folder, charts);
         return Exit.DONE;
     }
 

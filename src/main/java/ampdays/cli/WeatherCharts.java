@@ -3,7 +3,6 @@ package ampdays.cli;
 import ampdays.chart.ChartModel;
 import ampdays.chart.LinesChart;
 import ampdays.chart.LinesChart.Line;
-import ampdays.chart.LinesChart.Marks;
 import ampdays.chart.LinesChart.Panel;
 import ampdays.chart.LinesChart.XAxis;
 import ampdays.weather.WeatherSeries;
@@ -36,11 +35,8 @@ final class WeatherCharts {
     }
 
     private static ChartModel months(WeatherSeries series, List<Month> months) {
-        XAxis axis = new XAxis(
-                "",
-                Marks.MONTHS,
-                months.get(0).month() - 1.0,
-                months.get(months.size() - 1).month());
+        XAxis axis = XAxis.months(
+                months.get(0).month(), months.get(months.size() - 1).month());
         return new LinesChart(
                 "The weather by month",
                 series.source(),

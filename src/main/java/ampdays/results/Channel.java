@@ -22,6 +22,10 @@ public enum Channel {
     CABIN_MASS("cabin mass", "Tm", "°C", 2),
     SECOND_CASE("second alternator case", "Tc", "°C", 1),
     FACTORY_CASE("factory alternator case", "Tf", "°C", 1),
+    SECOND_WINDING("second alternator winding", "Tcw", "°C", 1),
+    FACTORY_WINDING("factory alternator winding", "Tfw", "°C", 1),
+    SECOND_CURRENT("second alternator current", "I2", "A", 1),
+    FACTORY_CURRENT("factory alternator current", "If", "A", 1),
     RULING_LIMIT("ruling limit", "lim", "", 0),
     VEHICLE("vehicle", "veh", "", 0),
     PEOPLE("people", "ppl", "", 0);

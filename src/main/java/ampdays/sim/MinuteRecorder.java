@@ -59,6 +59,13 @@ final class MinuteRecorder implements Recorder {
         put(m, Channel.CABIN_MASS, state.cabin.massC());
         put(m, Channel.SECOND_CASE, state.second == null ? Double.NaN : state.second.caseC());
         put(m, Channel.FACTORY_CASE, state.factory == null ? Double.NaN : state.factory.caseC());
+        put(m, Channel.SECOND_WINDING, state.second == null ? Double.NaN : state.second.windingC());
+        put(
+                m,
+                Channel.FACTORY_WINDING,
+                state.factory == null ? Double.NaN : state.factory.alternator().windingC());
+        put(m, Channel.SECOND_CURRENT, state.second == null ? Double.NaN : m.secondA);
+        put(m, Channel.FACTORY_CURRENT, state.factory == null ? Double.NaN : state.factory.outputA());
         put(m, Channel.RULING_LIMIT, LIMITS.indexOf(m.ruling));
         put(m, Channel.VEHICLE, VEHICLES.indexOf(clock.vehicle(m.step)));
         put(m, Channel.PEOPLE, PEOPLE.indexOf(clock.people(m.step)));

@@ -4,6 +4,7 @@ import ampdays.cabin.CabinSpec;
 import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
 import ampdays.pv.SolarSpec;
+import ampdays.scenario.Design;
 import ampdays.scenario.Site;
 import ampdays.scenario.Variant;
 import ampdays.trip.Trip;
@@ -46,6 +47,15 @@ public final class RunPlan {
 
     public SkyPlan sky() {
         return sky;
+    }
+
+    /** Whether the alternators of another plan and the engines that turn them are the same. */
+    public boolean sameAlternators(RunPlan other) {
+        Design a = variant.design();
+        Design b = other.variant.design();
+        return a.engine().equals(b.engine())
+                && a.second().equals(b.second())
+                && a.factory().equals(b.factory());
     }
 
     /** What the panels could give per rated watt; null without panels. */

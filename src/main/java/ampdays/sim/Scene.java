@@ -36,7 +36,8 @@ record Scene(
                 line.people() == People.AWAY ? 0 : cabin.people());
     }
 
-    private static EngineState engine(Vehicle vehicle) {
+    /** The engine's state while the vehicle does that. */
+    static EngineState engine(Vehicle vehicle) {
         return switch (vehicle) {
             case PARKED -> EngineState.STOPPED;
             case IDLING -> EngineState.IDLE;

@@ -7,14 +7,18 @@ import ampdays.cooling.CoolerSpec;
 import ampdays.load.InverterSpec;
 import ampdays.pv.SolarController;
 import ampdays.pv.SolarSpec;
+import ampdays.results.AlternatorWork;
+import ampdays.results.CabinHistory;
+import ampdays.results.DayTotals;
 import ampdays.results.MinuteLog;
 import ampdays.results.RunResult;
-import ampdays.results.SocCurve;
+import ampdays.results.TripCurve;
 import ampdays.scenario.Design;
 import ampdays.trip.People;
 import ampdays.trip.Vehicle;
 import ampdays.weather.MinuteWeather;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Steps one option through its trip. The order of calls in {@link #step} is the order of cause and effect:
@@ -98,13 +102,32 @@ public final class Simulator {
         return run(plan, Recorder.NONE);
     }
 
-    /** Result of an option with the curve of its state of charge. */
-    public record WithCurve(RunResult result, SocCurve curve) {}
+    /**
+     * Result of an option with what charts of the whole trip need.
+     *
+     * @param soc state of charge, 0 to 1
+     * @param alternators the second alternator first; empty without any
+     */
+    public record WithCurves(RunResult result, TripCurve soc, CabinHistory cabin, List<AlternatorWork> alternators) {}
 
-    /** Runs an option and keeps its totals and the curve of its state of charge. */
-    public static WithCurve runWithCurve(RunPlan plan) {
-        SocCurveRecorder curve = new SocCurveRecorder(plan.clock());
-        return new WithCurve(run(plan, curve), curve.curve());
+    /** Runs an option and keeps its totals and what charts of the whole trip need. */
+    public static WithCurves runWithCurves(RunPlan plan) {
+        TripRecorder recorder = new TripRecorder(plan);
+        RunResult result = run(plan, recorder);
+        return new WithCurves(result, recorder.soc(), recorder.cabin(), recorder.alternators());
+    }
+
+    /** Runs an option and records every channel of some of its days, one log for each. */
+    public static List<MinuteLog> recordDays(RunPlan plan, List<DayTotals> days) {
+        List<MinuteRecorder> recorders = days.stream()
+                .map(day -> new MinuteRecorder(plan.clock(), day.firstStep(), day.firstStep() + day.steps()))
+                .toList();
+        run(plan, (m, state) -> {
+            for (int i = 0; i < recorders.size(); i++) {
+                recorders.get(i).minute(m, state);
+            }
+        });
+        return recorders.stream().map(MinuteRecorder::log).toList();
     }
 
     /** Runs an option and records every channel of the steps from {@code firstStep} up to {@code endStep}. */

@@ -10,6 +10,7 @@ import ampdays.scenario.Scenario;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import ampdays.sim.TripClock;
+import ampdays.study.Comparison.Alternators;
 import ampdays.study.Comparison.Option;
 import ampdays.study.Comparison.Span;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Runs every option of a scenario and lays the results side by side. */
 public final class Compare {
@@ -46,17 +48,20 @@ public final class Compare {
     }
 
     private static Option option(RunPlan plan) {
-        Simulator.WithCurve run = Simulator.runWithCurve(plan);
+        Simulator.WithCurves run = Simulator.runWithCurves(plan);
         DayTotals worst = worstDay(run.result());
         DayTotals ordinary = ordinaryDay(run.result(), worst);
-        int from = Math.min(worst.firstStep(), ordinary.firstStep());
-        int to = Math.max(worst.firstStep() + worst.steps(), ordinary.firstStep() + ordinary.steps());
-        MinuteLog log = Simulator.record(plan, from, to);
+        Optional<DayTotals> driving = DrivingDay.of(run.result());
+        List<DayTotals> days = new ArrayList<>(List.of(ordinary, worst));
+        driving.ifPresent(days::add);
+        List<MinuteLog> logs = Simulator.recordDays(plan, days);
         return new Option(
                 run.result(),
-                run.curve(),
-                profile("ordinary day", ordinary, plan.clock(), log),
-                profile("worst day", worst, plan.clock(), log));
+                run.soc(),
+                profile("ordinary day", ordinary, plan.clock(), logs.get(0)),
+                profile("worst day", worst, plan.clock(), logs.get(1)),
+                run.cabin(),
+                driving.map(day -> new Alternators(DrivingDay.cut(day, plan.clock(), logs.get(2)), run.alternators())));
     }
 
     /** The day that leaves most unserved, or on which the charge falls lowest. */

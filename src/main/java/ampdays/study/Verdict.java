@@ -13,7 +13,18 @@ import java.util.stream.Collectors;
 
 /** What a comparison comes to, in plain words. */
 public final class Verdict {
+    private static final Comparator<RunResult> LASTING_LONGEST =
+            Comparator.comparingDouble(Verdict::lasting).reversed();
+
     private Verdict() {}
+
+    /** Of those that hold the one that serves the sleepers best; when none holds, the one that comes nearest. */
+    public static RunResult best(List<RunResult> options) {
+        return options.stream()
+                .filter(RunResult::holds)
+                .max(Comparator.comparingInt(RunResult::comfortableNights).thenComparingDouble(RunResult::lowestSoc))
+                .orElseGet(() -> options.stream().min(LASTING_LONGEST).orElseThrow());
+    }
 
     /** A few sentences: the base design, which options hold, which do not, which serves the sleepers best. */
     public static String of(Comparison comparison) {
@@ -27,10 +38,8 @@ public final class Verdict {
             return text.toString();
         }
         List<RunResult> holding = others.stream().filter(RunResult::holds).toList();
-        List<RunResult> failing = others.stream()
-                .filter(r -> !r.holds())
-                .sorted(Comparator.comparingDouble(Verdict::lasting).reversed())
-                .toList();
+        List<RunResult> failing =
+                others.stream().filter(r -> !r.holds()).sorted(LASTING_LONGEST).toList();
         if (holding.isEmpty() && base.holds()) {
             text.append(" None of the changes leaves it so: ").append(fates(failing));
             return text.append('.').toString();
@@ -45,10 +54,7 @@ public final class Verdict {
                     .append('.');
             failing = failing.subList(1, failing.size());
         } else {
-            RunResult best = holding.stream()
-                    .max(Comparator.comparingInt(RunResult::comfortableNights)
-                            .thenComparingDouble(RunResult::lowestSoc))
-                    .orElseThrow();
+            RunResult best = best(others);
             text.append(holding.size() == 1 ? " Only " : " ")
                     .append(holding.stream().map(Verdict::quoted).collect(Collectors.joining(" and ")))
                     .append(holding.size() == 1 ? " holds" : " hold");

@@ -7,9 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import ampdays.chart.DaysBars.End;
 import ampdays.results.DayProfile;
 import ampdays.results.Series;
-import ampdays.results.SocCurve;
+import ampdays.results.TripCurve;
 import ampdays.study.Comparison;
-import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +30,7 @@ class ChartModelTest {
                 .startsWith("as it is", "more solar")
                 .hasSize(8);
         for (int i = 0; i < 8; i++) {
-            SocCurve curve = COMPARISON.options().get(i).curve();
+            TripCurve curve = COMPARISON.options().get(i).curve();
             SocChart.Line line = chart.lines().get(i);
             for (int bucket = 0; bucket < curve.day().size(); bucket++) {
                 assertThat(line.day().subList(2 * bucket, 2 * bucket + 2))
@@ -46,7 +45,7 @@ class ChartModelTest {
 
     @Test
     void aLineMeetsTheNearerEndOfABucketFirst() {
-        SocCurve falling = new SocCurve(Series.of(0.5, 1.5), Series.of(0.6, 0.2), Series.of(0.9, 0.5));
+        TripCurve falling = new TripCurve(Series.of(0.5, 1.5), Series.of(0.6, 0.2), Series.of(0.9, 0.5));
         Comparison.Option first = COMPARISON.options().get(0);
         Comparison one = new Comparison(
                 "a",
@@ -54,7 +53,13 @@ class ChartModelTest {
                 0.2,
                 2,
                 List.of(),
-                List.of(new Comparison.Option(first.result(), falling, first.ordinaryDay(), first.worstDay())));
+                List.of(new Comparison.Option(
+                        first.result(),
+                        falling,
+                        first.ordinaryDay(),
+                        first.worstDay(),
+                        first.cabin(),
+                        first.alternators())));
         assertThat(SocChart.of(one).lines().get(0).percent()).containsExactly(90.0, 60.0, 50.0, 20.0);
     }
 
@@ -128,20 +133,15 @@ class ChartModelTest {
                 profile.outsideC(),
                 profile.cabinC(),
                 profile.asleep());
-        DayChart chart =
-                DayChart.of(COMPARISON, new Comparison.Option(option.result(), option.curve(), crowded, crowded));
+        DayChart chart = DayChart.of(
+                COMPARISON,
+                new Comparison.Option(
+                        option.result(), option.curve(), crowded, crowded, option.cabin(), option.alternators()));
         assertThat(chart.uses()).containsExactly("use 6", "use 7", "use 8", "use 9", "other uses");
         double sumW = chart.days().get(0).useW().stream()
                 .mapToDouble(use -> use.get(0))
                 .sum();
         assertThat(sumW).isCloseTo(45, within(1e-9));
-    }
-
-    @Test
-    void placesOnAnAxisOfMonths() {
-        assertThat(LinesChart.monthsAt(LocalDateTime.of(2023, 1, 1, 0, 0))).isZero();
-        assertThat(LinesChart.monthsAt(LocalDateTime.of(2023, 6, 16, 0, 0))).isEqualTo(5.5);
-        assertThat(LinesChart.monthsAt(LocalDateTime.of(2023, 12, 31, 12, 0))).isCloseTo(12 - 0.5 / 31, within(1e-12));
     }
 
     @Test

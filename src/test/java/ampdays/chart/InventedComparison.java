@@ -10,7 +10,7 @@ import ampdays.results.Finding.Severity;
 import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import ampdays.results.Series;
-import ampdays.results.SocCurve;
+import ampdays.results.TripCurve;
 import ampdays.study.Comparison;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -20,6 +20,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Results that look like results: a toy bank in quarter hours. Invented, to have something to draw and to write. */
 public final class InventedComparison {
@@ -123,7 +124,9 @@ public final class InventedComparison {
                 result(van, soc, source, use, emptyAt),
                 curve(soc),
                 profile("ordinary day", 2, soc, source, use),
-                profile("worst day", 12, soc, source, use));
+                profile("worst day", 12, soc, source, use),
+                InventedHistory.cabin(DAYS, van.secondW > 0 ? new double[] {0, 0.4} : new double[] {0, 0.4, 3.2, 6}),
+                Optional.of(InventedHistory.alternators(START.plusDays(4), van.secondW > 0)));
     }
 
     private static RunResult result(
@@ -189,7 +192,7 @@ public final class InventedComparison {
         return new Energy(wh);
     }
 
-    private static SocCurve curve(double[] soc) {
+    private static TripCurve curve(double[] soc) {
         int buckets = soc.length / 2;
         double[] day = new double[buckets];
         double[] low = new double[buckets];
@@ -199,7 +202,7 @@ public final class InventedComparison {
             low[i] = Math.min(soc[2 * i], soc[2 * i + 1]);
             high[i] = Math.max(soc[2 * i], soc[2 * i + 1]);
         }
-        return new SocCurve(Series.of(day), Series.of(low), Series.of(high));
+        return new TripCurve(Series.of(day), Series.of(low), Series.of(high));
     }
 
     private static DayProfile profile(

@@ -4,16 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.results.Account;
 import ampdays.results.Ageing;
+import ampdays.results.CabinHistory;
 import ampdays.results.DayProfile;
 import ampdays.results.Energy;
 import ampdays.results.RunResult;
 import ampdays.results.Series;
-import ampdays.results.SocCurve;
+import ampdays.results.TripCurve;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,12 +101,17 @@ class VerdictTest {
                 14,
                 List.of(),
                 Stream.of(results)
-                        .map(r -> new Comparison.Option(r, curve(), day("ordinary day"), day("worst day")))
+                        .map(r -> new Comparison.Option(
+                                r, curve(), day("ordinary day"), day("worst day"), cabin(), Optional.empty()))
                         .toList()));
     }
 
-    private static SocCurve curve() {
-        return new SocCurve(Series.of(0), Series.of(1), Series.of(1));
+    private static TripCurve curve() {
+        return new TripCurve(Series.of(0), Series.of(1), Series.of(1));
+    }
+
+    private static CabinHistory cabin() {
+        return new CabinHistory(curve(), curve(), 18, 26, List.of());
     }
 
     private static DayProfile day(String name) {

@@ -13,6 +13,7 @@ final class Axes {
     private static final List<String> MONTHS =
             List.of("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec");
     private static final int[] DAY_STEPS = {1, 2, 7, 14, 28, 91, 182, 364};
+    private static final List<Integer> CLOCK_STEPS = List.of(5, 10, 15, 30, 60, 120, 180, 360, 720);
     private static final int MOST_DAY_MARKS = 15;
 
     /** Kept free beyond the outer marks, so that neither a line nor the grid is cut there. */
@@ -56,6 +57,22 @@ final class Axes {
                 style);
     }
 
+    /** Times of the clock between two hours, at most one for each {@code roomPerMark} of {@code wide} points. */
+    MarkedAxis clock(double fromHour, double toHour, double wide, double roomPerMark) {
+        double leastMinutes = 60 * (toHour - fromHour) * roomPerMark / wide;
+        int step = CLOCK_STEPS.stream()
+                .filter(minutes -> minutes >= leastMinutes)
+                .findFirst()
+                .orElse(24 * 60);
+        List<Double> at = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        for (int minute = step * (int) Math.ceil(60 * fromHour / step - 1e-9); minute <= 60 * toHour; minute += step) {
+            at.add(minute / 60.0);
+            words.add(String.format(Locale.ROOT, "%02d:%02d", minute / 60, minute % 60));
+        }
+        return new MarkedAxis(fromHour, toHour, at, words, style);
+    }
+
     MarkedAxis months(double from, double to) {
         List<Integer> shown = IntStream.range(0, MONTHS.size())
                 .filter(month -> month + 0.5 >= from && month + 0.5 <= to)
@@ -80,8 +97,8 @@ final class Axes {
     }
 
     /** Sources up and uses down; both sides are told without a sign. */
-    MarkedAxis power(double usesW, double sourcesW) {
-        return numbers(-usesW, sourcesW, 6, true, watts -> plain(Math.abs(watts)));
+    MarkedAxis upAndDown(double down, double up) {
+        return numbers(-down, up, 6, true, value -> plain(Math.abs(value)));
     }
 
     private MarkedAxis numbers(

@@ -1,10 +1,15 @@
 package ampdays.chart.jfree;
 
+import ampdays.chart.CabinChart;
 import ampdays.chart.ChartFiles;
 import ampdays.chart.ChartModel;
 import ampdays.chart.DayChart;
 import ampdays.chart.DaysBars;
+import ampdays.chart.DriveChart;
+import ampdays.chart.EnergyBalance;
+import ampdays.chart.EnergyDays;
 import ampdays.chart.LinesChart;
+import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -87,6 +92,21 @@ public final class ChartRenderer {
         }
         if (model instanceof DaysBars chart) {
             return new DaysPicture(chart);
+        }
+        if (model instanceof EnergyBalance chart) {
+            return new BalancePicture(chart);
+        }
+        if (model instanceof EnergyDays chart) {
+            return new EnergyDaysPicture(chart);
+        }
+        if (model instanceof CabinChart chart) {
+            return new CabinPicture(chart);
+        }
+        if (model instanceof DriveChart chart) {
+            return new DrivePicture(chart);
+        }
+        if (model instanceof OperatingPoints chart) {
+            return new OperatingPicture(chart);
         }
         return new LinesPicture((LinesChart) model);
     }

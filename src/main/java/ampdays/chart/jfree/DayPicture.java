@@ -4,7 +4,6 @@ import ampdays.chart.DayChart;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -19,13 +18,12 @@ record DayPicture(DayChart chart) implements Picture {
     private static final double WARM_TOP = 534;
     private static final double WARM_HEIGHT = 90;
     private static final Color ASLEEP = new Color(0xE9EDF3);
-    private static final double BAR_SHARE = 0.86;
 
     /** Looks of the lines of state of charge, outside air and cabin air. */
     private static final int SOC_LOOK = 0;
 
-    private static final int OUTSIDE_LOOK = 4;
-    private static final int CABIN_LOOK = 1;
+    static final int OUTSIDE_LOOK = 4;
+    static final int CABIN_LOOK = 1;
 
     @Override
     public int width() {
@@ -49,7 +47,7 @@ record DayPicture(DayChart chart) implements Picture {
         pen.write(chart.socLabel(), 16, SOC_TOP - 11, pen.style().label(), Style.WORDS);
         pen.write(chart.powerLabel(), 16, POWER_TOP - 11, pen.style().label(), Style.WORDS);
         pen.write(chart.temperatureLabel(), 16, WARM_TOP - 11, pen.style().label(), Style.WORDS);
-        key(pen, width() - key + 18, key - 18);
+        key(pen, width() - key, key);
     }
 
     private void column(Pen pen, DayChart.Day day, double left, double wide) {
@@ -72,8 +70,11 @@ record DayPicture(DayChart chart) implements Picture {
                 .withoutWordsBelow();
         shadeSleep(pen, power, day);
         power.draw(pen.graphics());
-        stacks(pen, power, day.sourceW(), chart.sources(), 1);
-        stacks(pen, power, day.useW(), chart.uses(), -1);
+        List<Stacks.Place> hours = IntStream.range(0, 24)
+                .mapToObj(hour -> new Stacks.Place(hour, hour + 1))
+                .toList();
+        Stacks.draw(pen, power, hours, day.sourceW(), chart.sources(), 1);
+        Stacks.draw(pen, power, hours, day.useW(), chart.uses(), -1);
         pen.line(left, power.y(0), left + wide, power.y(0), Style.INK, Style.thin());
 
         Panel warmth = new Panel(
@@ -91,7 +92,7 @@ record DayPicture(DayChart chart) implements Picture {
     }
 
     private MarkedAxis powerAxis(Axes axes) {
-        return axes.power(chart.highestUseW(), chart.highestSourceW());
+        return axes.upAndDown(chart.highestUseW(), chart.highestSourceW());
     }
 
     /** Whole stretches at once; an hour slept in part is slept at its end in the evening, at its start after it. */
@@ -117,36 +118,11 @@ record DayPicture(DayChart chart) implements Picture {
                 .toList();
     }
 
-    private static void stacks(Pen pen, Panel panel, List<List<Double>> powers, List<String> names, int direction) {
-        double[] sum = new double[24];
-        for (int i = 0; i < names.size(); i++) {
-            List<Rectangle2D> bars = new ArrayList<>();
-            for (int hour = 0; hour < powers.get(i).size(); hour++) {
-                double w = powers.get(i).get(hour);
-                if (w > 0) {
-                    bars.add(bar(panel, hour, direction * sum[hour], direction * (sum[hour] + w)));
-                    sum[hour] += w;
-                }
-            }
-            if (!bars.isEmpty()) {
-                pen.fill(bars, Style.fill(names.get(i), i));
-            }
-        }
-    }
-
-    private static Rectangle2D bar(Panel panel, int hour, double fromW, double toW) {
-        double left = panel.x(hour + (1 - BAR_SHARE) / 2);
-        double right = panel.x(hour + (1 + BAR_SHARE) / 2);
-        double top = Math.min(panel.y(fromW), panel.y(toW));
-        double bottom = Math.max(panel.y(fromW), panel.y(toW));
-        return new Rectangle2D.Double(left, top, right - left, bottom - top);
-    }
-
     private double keyRoom(Pen pen) {
         List<String> names = new ArrayList<>(chart.sources());
         names.addAll(chart.uses());
         names.add(reserveWords());
-        return 18 + 24 + pen.roomFor(names, pen.style().label(), 80, 200) + 14;
+        return Key.room(pen, names);
     }
 
     private String reserveWords() {
@@ -154,55 +130,15 @@ record DayPicture(DayChart chart) implements Picture {
     }
 
     /** What the surfaces and lines stand for, in the order in which they stand. */
-    private void key(Pen pen, double left, double room) {
-        double reserve = SOC_TOP + SOC_HEIGHT * (1 - chart.reservePercent() / 103);
-        pen.line(left, reserve, left + 16, reserve, Style.INK, Style.thinDashed());
-        keyWords(pen, reserveWords(), left, reserve, room);
-        sample(pen, left, SOC_TOP + 8, new Style.Fill(ASLEEP, Style.Hatch.NONE));
-        keyWords(pen, "asleep", left, SOC_TOP + 8, room);
-
+    private void key(Pen pen, double right, double room) {
+        Key key = new Key(pen, right, room);
+        key.thinLine(reserveWords(), SOC_TOP + SOC_HEIGHT * (1 - chart.reservePercent() / 103));
+        key.surface("asleep", SOC_TOP + 8, new Style.Fill(ASLEEP, Style.Hatch.NONE));
         MarkedAxis axis = powerAxis(new Axes(pen.style()));
-        double pitch = 20;
         double zero = POWER_TOP
                 + POWER_HEIGHT * axis.getUpperBound() / axis.getRange().getLength();
-        zero = Math.max(POWER_TOP + pitch * chart.sources().size() + 4, zero);
-        zero = Math.min(POWER_TOP + POWER_HEIGHT - pitch * chart.uses().size() - 4, zero);
-        List<Integer> fromTop = new ArrayList<>(
-                IntStream.range(0, chart.sources().size()).boxed().toList());
-        Collections.reverse(fromTop);
-        double y = zero - 14 - pitch * (fromTop.size() - 1);
-        for (int i : fromTop) {
-            sample(pen, left, y, Style.fill(chart.sources().get(i), i));
-            keyWords(pen, chart.sources().get(i), left, y, room);
-            y += pitch;
-        }
-        pen.line(left, zero, left + room - 14, zero, Style.GRID, Style.thin());
-        y = zero + 14;
-        for (int i = 0; i < chart.uses().size(); i++) {
-            sample(pen, left, y, Style.fill(chart.uses().get(i), i));
-            keyWords(pen, chart.uses().get(i), left, y, room);
-            y += pitch;
-        }
-        lineSample(pen, left, WARM_TOP + 30, OUTSIDE_LOOK);
-        keyWords(pen, "outside", left, WARM_TOP + 30, room);
-        lineSample(pen, left, WARM_TOP + 50, CABIN_LOOK);
-        keyWords(pen, "cabin", left, WARM_TOP + 50, room);
-    }
-
-    private static void sample(Pen pen, double left, double middle, Style.Fill fill) {
-        pen.fill(List.of(new Rectangle2D.Double(left, middle - 7, 16, 14)), fill);
-    }
-
-    private static void lineSample(Pen pen, double left, double middle, int look) {
-        pen.line(left, middle, left + 18, middle, Style.line(look), Style.lineStroke(look));
-    }
-
-    private static void keyWords(Pen pen, String words, double left, double middle, double room) {
-        pen.write(
-                pen.fit(words, pen.style().label(), room - 24),
-                left + 24,
-                middle + 4.5,
-                pen.style().label(),
-                Style.INK);
+        key.stacks(strip(0, POWER_TOP, 0, POWER_HEIGHT), zero, chart.sources(), chart.uses());
+        key.line("outside", WARM_TOP + 30, OUTSIDE_LOOK);
+        key.line("cabin", WARM_TOP + 50, CABIN_LOOK);
     }
 }

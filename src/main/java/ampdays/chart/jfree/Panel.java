@@ -49,6 +49,12 @@ final class Panel {
         return this;
     }
 
+    /** The vertical axis says nothing here, because a panel to the left has the same. */
+    Panel withoutWordsLeft() {
+        plot.getRangeAxis().setTickLabelsVisible(false);
+        return this;
+    }
+
     /** Lines across for bars that lie: the grid stands upright and the left side has no words. */
     Panel uprightGrid() {
         plot.setRangeGridlinesVisible(false);

@@ -41,7 +41,9 @@ final class Style {
             "cooling", new Fill(BLUE, Hatch.NONE),
             "refrigerator", new Fill(SKY, Hatch.RISING),
             "loads", new Fill(GREEN, Hatch.FALLING),
-            "unserved", new Fill(Color.WHITE, Hatch.CROSS));
+            "losses", new Fill(new Color(0xD9C9A3), Hatch.RISING),
+            "unserved", new Fill(Color.WHITE, Hatch.CROSS),
+            "curtailed", new Fill(Color.WHITE, Hatch.RISING));
     private static final List<Fill> MORE_FILLS = List.of(
             new Fill(new Color(0xB8C4CC), Hatch.NONE),
             new Fill(new Color(0x7FB8A4), Hatch.CROSS),

@@ -1,10 +1,15 @@
 package ampdays.chart.jfree;
 
+import ampdays.chart.CabinChart;
 import ampdays.chart.ChartModel;
 import ampdays.chart.DayChart;
 import ampdays.chart.DaysBars;
+import ampdays.chart.DriveChart;
+import ampdays.chart.EnergyBalance;
+import ampdays.chart.EnergyDays;
 import ampdays.chart.InventedComparison;
 import ampdays.chart.LinesChart;
+import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
 import ampdays.study.Comparison;
 import java.io.IOException;
@@ -33,9 +38,14 @@ public final class ChartGallery {
         models.put("state-of-charge", SocChart.of(comparison));
         models.put("days-to-empty", DaysBars.of(comparison));
         for (int i = 0; i < comparison.options().size(); i++) {
-            models.put(
-                    "days-" + (i + 1),
-                    DayChart.of(comparison, comparison.options().get(i)));
+            Comparison.Option option = comparison.options().get(i);
+            String number = "-" + (i + 1);
+            models.put("day" + number, DayChart.of(comparison, option));
+            models.put("energy-balance" + number, EnergyBalance.of(comparison, option));
+            models.put("energy-days" + number, EnergyDays.of(comparison, option));
+            models.put("cabin" + number, CabinChart.of(comparison, option));
+            models.put("alternator-day" + number, DriveChart.of(comparison, option));
+            models.put("alternator-points" + number, OperatingPoints.of(comparison, option));
         }
         return models;
     }
@@ -45,7 +55,7 @@ public final class ChartGallery {
         return new LinesChart(
                 "The year at the site",
                 "invented monthly means",
-                LinesChart.XAxis.yearByMonth(),
+                LinesChart.XAxis.months(1, 12),
                 List.of(
                         new LinesChart.Panel(
                                 "outside air, °C",
