@@ -133,6 +133,10 @@ public final class TripClock {
         return stretches[stretchOfStep[step]].vehicle();
     }
 
+    public boolean engineRuns(int step) {
+        return vehicle(step).engineRuns();
+    }
+
     public People people(int step) {
         return stretches[stretchOfStep[step]].people();
     }

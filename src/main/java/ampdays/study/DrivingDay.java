@@ -83,7 +83,7 @@ final class DrivingDay {
         List<Window> windows = new ArrayList<>();
         int from = -1;
         for (int step = day.firstStep(); step <= end; step++) {
-            boolean on = step < end && clock.vehicle(step).engineRuns();
+            boolean on = step < end && clock.engineRuns(step);
             if (on && from < 0) {
                 from = step;
             } else if (!on && from >= 0) {
@@ -157,10 +157,8 @@ final class DrivingDay {
         List<Ruled> ruled = new ArrayList<>();
         int from = window.from;
         for (int step = window.from + 1; step <= window.to; step++) {
-            boolean on = clock.vehicle(from).engineRuns();
-            if (step == window.to
-                    || limit(step) != limit(from)
-                    || clock.vehicle(step).engineRuns() != on) {
+            boolean on = clock.engineRuns(from);
+            if (step == window.to || limit(step) != limit(from) || clock.engineRuns(step) != on) {
                 if (on) {
                     ruled.add(new Ruled(limit(from), hour(window, from), hour(window, step)));
                 }

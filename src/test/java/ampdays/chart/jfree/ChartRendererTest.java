@@ -3,10 +3,15 @@ package ampdays.chart.jfree;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import ampdays.chart.CabinChart;
 import ampdays.chart.ChartModel;
 import ampdays.chart.DayChart;
 import ampdays.chart.DaysBars;
+import ampdays.chart.DriveChart;
+import ampdays.chart.EnergyBalance;
+import ampdays.chart.EnergyDays;
 import ampdays.chart.InventedComparison;
+import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
 import ampdays.study.Comparison;
 import java.io.ByteArrayInputStream;
@@ -78,6 +83,41 @@ class ChartRendererTest {
     }
 
     @Test
+    void theSvgOfEnergyCabinAndAlternatorsHasEveryWordOfTheModel() throws Exception {
+        Comparison.Option second = COMPARISON.options().get(3);
+        EnergyBalance balance = EnergyBalance.of(COMPARISON, second);
+        assertThat(texts(renderer.svg(balance, "a"))).contains(balance.title(), balance.xLabel(), balance.outside());
+        assertThat(texts(renderer.svg(balance, "a")))
+                .containsAll(balance.steps().stream()
+                        .flatMap(step -> Stream.of(step.label(), step.words()))
+                        .toList());
+
+        EnergyDays days = EnergyDays.of(COMPARISON, second);
+        assertThat(texts(renderer.svg(days, "b")))
+                .contains(days.title(), days.yLabel(), "day 1", "day 14")
+                .containsAll(days.sources())
+                .containsAll(days.uses());
+
+        CabinChart cabin = CabinChart.of(COMPARISON, second);
+        assertThat(texts(renderer.svg(cabin, "c")))
+                .contains(cabin.title(), cabin.temperatureLabel(), cabin.comfortLabel(), "no sun")
+                .contains(CabinChart.CABIN, CabinChart.OUTSIDE, CabinChart.TOO_WARM, CabinChart.TOO_COLD)
+                .contains(cabin.outOfBandLabel() + ": " + cabin.outOfBandTotal());
+
+        DriveChart drive = DriveChart.of(COMPARISON, second);
+        assertThat(texts(renderer.svg(drive, "d")))
+                .contains(drive.title(), drive.subtitle(), drive.temperatureLabel(), drive.currentLabel())
+                .contains(drive.limitLabel(), "alternator heat, 50 min", "06:45", "17:00")
+                .containsAll(drive.temperatures())
+                .containsAll(drive.currents());
+
+        OperatingPoints points = OperatingPoints.of(COMPARISON, second);
+        assertThat(texts(renderer.svg(points, "e")))
+                .contains(points.title(), "rotor speed, 1/min", "output, A", "town", "4.0 h, mean 54 A")
+                .contains("cold, windings at 25 °C", "hot, windings at 130 °C", "regulator cap");
+    }
+
+    @Test
     void twoPicturesInOnePageShareNoId() throws Exception {
         SocChart chart = SocChart.of(COMPARISON);
         List<String> first = ids(renderer.svg(chart, "first"));
@@ -100,7 +140,7 @@ class ChartRendererTest {
 
     @Test
     void allAtOnceGivesTheSameBytesAsOneByOne() throws IOException {
-        SortedMap<String, ChartModel> models = ChartGallery.comparison(InventedComparison.of(3));
+        SortedMap<String, ChartModel> models = ChartGallery.comparison(InventedComparison.of(2));
         renderer.writeAll(models, folder.resolve("together"));
         ChartRenderer another = new ChartRenderer();
         for (String name : models.keySet()) {
@@ -161,7 +201,7 @@ class ChartRendererTest {
                         System.getProperty("java.class.path"),
                         ChartGallery.class.getName(),
                         folder.resolve("bare").toString(),
-                        "8")
+                        "2")
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("said").toFile());
         fresh.environment().put("FONTCONFIG_FILE", noFonts.toString());
@@ -172,7 +212,7 @@ class ChartRendererTest {
         assertThat(folder.resolve("said")).hasContent("");
         assertThat(process.exitValue()).isZero();
         assertThat(folder.resolve("bare/state-of-charge.svg"))
-                .hasContent(renderer.svg(SocChart.of(COMPARISON), "state-of-charge"));
+                .hasContent(renderer.svg(SocChart.of(InventedComparison.of(2)), "state-of-charge"));
         try (Stream<Path> left = Files.list(temporary)) {
             assertThat(left.filter(file -> !file.getFileName().toString().startsWith("hsperfdata")))
                     .isEmpty();
