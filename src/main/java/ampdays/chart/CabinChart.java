@@ -82,7 +82,7 @@ public record CabinChart(
                         + Words.tenth(history.comfortHighC()) + " °C",
                 "hours asleep out of the comfort band, by night",
                 total(sleeps),
-                comparison.tripDays(),
+                option.result().tripDays(),
                 history.comfortLowC(),
                 history.comfortHighC(),
                 shown[0],

@@ -47,7 +47,7 @@ public record EnergyBalance(String title, String subtitle, String xLabel, String
         Energy energy = option.result().energy();
         return new EnergyBalance(
                 option.result().option() + ": from produced to used",
-                comparison.title() + ": sum over " + Words.days(comparison.tripDays()),
+                comparison.title() + ": sum over " + Words.days(option.result().tripDays()),
                 "energy, kWh",
                 outside(energy),
                 new Stair(energy).steps);

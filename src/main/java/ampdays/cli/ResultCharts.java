@@ -81,12 +81,13 @@ final class ResultCharts {
         return two;
     }
 
-    /** Of options with the same alternators the first alone. */
+    /** Of options with the same alternators the first alone that has energy from them. */
     private void ofAlternators() {
+        List<RunPlan> shown = new ArrayList<>();
         for (int i = 0; i < options.size(); i++) {
             RunPlan plan = plans.get(i);
-            boolean seen = plans.subList(0, i).stream().anyMatch(plan::sameAlternators);
-            if (!seen && options.get(i).alternators().isPresent()) {
+            if (options.get(i).alternators().isPresent() && shown.stream().noneMatch(plan::sameAlternators)) {
+                shown.add(plan);
                 put("alternator-day", options.get(i), DriveChart.of(comparison, options.get(i)));
                 put("alternator-points", options.get(i), OperatingPoints.of(comparison, options.get(i)));
             }
