@@ -9,7 +9,6 @@ import ampdays.weather.WeatherSeries;
 import ampdays.weather.WeatherSummary;
 import ampdays.weather.WeatherSummary.Month;
 import ampdays.weather.WeatherSummary.Week;
-import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,18 +56,15 @@ final class WeatherCharts {
     }
 
     private static ChartModel week(WeatherSeries series, Week week) {
-        LocalDate end = week.firstDay().plusDays(7);
+        int end = week.firstRow() + 7 * 86_400 / series.info().stepSeconds();
         double[] air = new double[24];
         double[] ghi = new double[24];
         int[] rows = new int[24];
-        for (int row = 0; row < series.size(); row++) {
-            LocalDate date = series.localStart(row).toLocalDate();
-            if (!date.isBefore(week.firstDay()) && date.isBefore(end)) {
-                int hour = series.localStart(row).getHour();
-                air[hour] += series.airC(row);
-                ghi[hour] += series.ghiWm2(row);
-                rows[hour]++;
-            }
+        for (int row = week.firstRow(); row < end; row++) {
+            int hour = series.localStart(row).getHour();
+            air[hour] += series.airC(row);
+            ghi[hour] += series.ghiWm2(row);
+            rows[hour]++;
         }
         List<Double> hours = new ArrayList<>();
         List<Double> meanAir = new ArrayList<>();

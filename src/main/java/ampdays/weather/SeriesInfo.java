@@ -54,6 +54,21 @@ public record SeriesInfo(
         return Math.round(utcOffsetHours * 3600);
     }
 
+    /** The same with another beginning. */
+    SeriesInfo startingAt(long epochSecond) {
+        return new SeriesInfo(
+                source,
+                latitudeDeg,
+                longitudeDeg,
+                elevationM,
+                utcOffsetHours,
+                epochSecond,
+                stepSeconds,
+                typicalYear,
+                instantShare,
+                notes);
+    }
+
     /** The same with more notes at the end. */
     public SeriesInfo withNotes(List<String> more) {
         List<String> all = new ArrayList<>(notes);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -18,6 +19,7 @@ public final class WeatherSeries {
 
     static final int DAY_SECONDS = 86_400;
     private static final int YEAR_SECONDS = 365 * DAY_SECONDS;
+    private static final long NOMINAL_START = LocalDate.of(NOMINAL_YEAR, 1, 1).toEpochDay() * DAY_SECONDS;
     private static final DateTimeFormatter MONTH_DAY = DateTimeFormatter.ofPattern("MM-dd", Locale.ROOT);
 
     private final SeriesInfo info;
@@ -125,6 +127,35 @@ public final class WeatherSeries {
         return new WeatherSeries(info, ghiWm2, dniWm2, dhiWm2, airC, dewPointC, windMs, pressurePa, mm.clone());
     }
 
+    /**
+     * Some rows of a typical year; behind its last row follows its first.
+     *
+     * @param fromRow first row
+     * @param rows how many, at most all
+     */
+    public WeatherSeries part(int fromRow, int rows) {
+        boolean overTheEnd = fromRow + rows > size();
+        if (!info.typicalYear() || rows > size() || (overTheEnd && (long) size() * info.stepSeconds() < YEAR_SECONDS)) {
+            throw new IllegalArgumentException(source() + " has no " + rows + " rows from row " + fromRow + ".");
+        }
+        return new WeatherSeries(
+                info.startingAt(info.startEpochSecond() + (long) fromRow * info.stepSeconds()),
+                part(ghiWm2, fromRow, rows),
+                part(dniWm2, fromRow, rows),
+                part(dhiWm2, fromRow, rows),
+                part(airC, fromRow, rows),
+                part(dewPointC, fromRow, rows),
+                part(windMs, fromRow, rows),
+                part(pressurePa, fromRow, rows),
+                rainMm.length == 0 ? rainMm : part(rainMm, fromRow, rows));
+    }
+
+    private static double[] part(double[] column, int from, int rows) {
+        double[] part = new double[rows];
+        Arrays.setAll(part, i -> column[(from + i) % column.length]);
+        return part;
+    }
+
     public SeriesInfo info() {
         return info;
     }
@@ -196,7 +227,10 @@ public final class WeatherSeries {
     /** Beginning of an interval in local standard time; the year of a typical year is {@link #NOMINAL_YEAR}. */
     public LocalDateTime localStart(int row) {
         long second = info.startEpochSecond() + (long) row * info.stepSeconds() + info.utcOffsetSeconds();
-        return LocalDateTime.ofEpochSecond(second, 0, ZoneOffset.UTC);
+        long laid = info.typicalYear()
+                ? NOMINAL_START + Math.floorMod(second - NOMINAL_START, (long) YEAR_SECONDS)
+                : second;
+        return LocalDateTime.ofEpochSecond(laid, 0, ZoneOffset.UTC);
     }
 
     /** The interval that contains an instant, or −1 when the series does not cover it. A typical year repeats. */

@@ -35,74 +35,47 @@ public record WeatherSummary(List<Month> months, Optional<Week> hottestWeek) {
      * Seven days on end.
      *
      * @param firstDay its year is {@link WeatherSeries#NOMINAL_YEAR} in a typical year
+     * @param firstRow first interval of the first day in the series
      * @param maxC mean of the daily highs
      * @param ghiKwhM2 mean global horizontal irradiation of a day
      */
-    public record Week(LocalDate firstDay, double maxC, double ghiKwhM2) {}
-
-    private record Day(LocalDate date, double ghiKwhM2, double maxC, double minC, double windMs) {}
+    public record Week(LocalDate firstDay, int firstRow, double maxC, double ghiKwhM2) {}
 
     public static WeatherSummary of(WeatherSeries series) {
-        List<Day> days = days(series);
+        List<WeatherDay> days = WeatherDay.of(series);
         return new WeatherSummary(months(days), hottestWeek(days));
     }
 
-    private static List<Day> days(WeatherSeries series) {
-        int perDay = WeatherSeries.DAY_SECONDS / series.info().stepSeconds();
-        List<Day> days = new ArrayList<>();
-        int row = 0;
-        while (row + perDay <= series.size()) {
-            LocalDate date = series.localStart(row).toLocalDate();
-            boolean whole = date.equals(series.localStart(row + perDay - 1).toLocalDate());
-            if (whole) {
-                days.add(day(series, date, row, perDay));
-            }
-            row += whole ? perDay : 1;
-        }
-        return days;
-    }
-
-    private static Day day(WeatherSeries series, LocalDate date, int first, int rows) {
-        double ghi = 0;
-        double wind = 0;
-        double max = Double.NEGATIVE_INFINITY;
-        double min = Double.POSITIVE_INFINITY;
-        for (int row = first; row < first + rows; row++) {
-            ghi += Double.isNaN(series.ghiWm2(row)) ? 0 : series.ghiWm2(row);
-            wind += series.windMs(row);
-            max = Math.max(max, series.airC(row));
-            min = Math.min(min, series.airC(row));
-        }
-        return new Day(date, ghi / rows * 24 / 1000, max, min, wind / rows);
-    }
-
-    private static List<Month> months(List<Day> days) {
+    private static List<Month> months(List<WeatherDay> days) {
         List<Month> months = new ArrayList<>();
         for (int number = 1; number <= 12; number++) {
             int month = number;
-            List<Day> in =
-                    days.stream().filter(d -> d.date.getMonthValue() == month).toList();
+            List<WeatherDay> in =
+                    days.stream().filter(d -> d.date().getMonthValue() == month).toList();
             if (!in.isEmpty()) {
                 months.add(new Month(
                         month,
                         in.size(),
-                        in.stream().mapToDouble(Day::ghiKwhM2).average().orElseThrow(),
-                        in.stream().mapToDouble(Day::maxC).average().orElseThrow(),
-                        in.stream().mapToDouble(Day::minC).average().orElseThrow(),
-                        in.stream().mapToDouble(Day::windMs).average().orElseThrow()));
+                        in.stream().mapToDouble(WeatherDay::ghiKwhM2).average().orElseThrow(),
+                        in.stream().mapToDouble(WeatherDay::maxC).average().orElseThrow(),
+                        in.stream().mapToDouble(WeatherDay::minC).average().orElseThrow(),
+                        in.stream().mapToDouble(WeatherDay::windMs).average().orElseThrow()));
             }
         }
         return months;
     }
 
-    private static Optional<Week> hottestWeek(List<Day> days) {
+    private static Optional<Week> hottestWeek(List<WeatherDay> days) {
         Optional<Week> hottest = Optional.empty();
         for (int first = 0; first + WEEK <= days.size(); first++) {
-            List<Day> week = days.subList(first, first + WEEK);
-            double maxC = week.stream().mapToDouble(Day::maxC).average().orElseThrow();
+            List<WeatherDay> week = days.subList(first, first + WEEK);
+            double maxC = week.stream().mapToDouble(WeatherDay::maxC).average().orElseThrow();
             if (hottest.isEmpty() || maxC > hottest.get().maxC()) {
-                double ghi = week.stream().mapToDouble(Day::ghiKwhM2).average().orElseThrow();
-                hottest = Optional.of(new Week(week.get(0).date, maxC, ghi));
+                double ghi = week.stream()
+                        .mapToDouble(WeatherDay::ghiKwhM2)
+                        .average()
+                        .orElseThrow();
+                hottest = Optional.of(new Week(week.get(0).date(), week.get(0).firstRow(), maxC, ghi));
             }
         }
         return hottest;

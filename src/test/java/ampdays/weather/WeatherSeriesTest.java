@@ -3,6 +3,8 @@ package ampdays.weather;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,5 +86,28 @@ class WeatherSeriesTest {
 
     private static SeriesInfo info(int stepSeconds, boolean typical, double instantShare) {
         return new SeriesInfo("x", 33.4, -112, 340, -7, 0, stepSeconds, typical, instantShare, List.of("given"));
+    }
+
+    /** Definition: behind 31 December of a typical year comes its 1 January, and never a 29 February. */
+    @Test
+    void aPartOfATypicalYearMayCrossNewYear() {
+        double[] hours = new double[8760];
+        Arrays.setAll(hours, hour -> hour);
+        WeatherSeries year = WeatherSeries.of(
+                TestSeries.info(LocalDateTime.of(2023, 1, 1, 0, 0), 3600, true, 0),
+                hours,
+                hours,
+                hours,
+                hours,
+                hours,
+                hours,
+                hours);
+        WeatherSeries part = year.part(8760 - 24, 90 * 24);
+        assertThat(part.coverage()).isEqualTo("12-31 to 03-30 of any year");
+        assertThat(part.airC(0)).isEqualTo(8736);
+        assertThat(part.airC(24)).isZero();
+        assertThat(part.localStart(24 + 59 * 24)).isEqualTo("2023-03-01T00:00");
+        assertThatThrownBy(() -> part.part(0, 91 * 24)).hasMessageContaining("has no 2184 rows from row 0");
+        assertThatThrownBy(() -> part.part(89 * 24, 48)).hasMessageContaining("has no 48 rows");
     }
 }
