@@ -4,7 +4,6 @@ import ampdays.io.StarterScenario;
 import ampdays.results.WholeFile;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -32,9 +31,7 @@ final class NewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (Files.exists(file)) {
-            throw new UsageException(file + " exists already. Choose another name, or delete it first.");
-        }
+        UsageException.ifExists(file);
         Path named = weather == null ? home().resolve("weather-profiles/low-desert-summer.csv") : weather;
         Path folder = file.toAbsolutePath().normalize().getParent();
         String relative = folder.relativize(named.toAbsolutePath().normalize()).toString();

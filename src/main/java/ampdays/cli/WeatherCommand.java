@@ -22,12 +22,14 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says what a weather file holds. */
 @Command(
         mixinStandardHelpOptions = true,
+        subcommands = {WeatherMakeCommand.class, WeatherFitCommand.class},
         description =
                 "Say what a weather file holds: months, hottest week, charts, and whether its light fits the sun.")
 final class WeatherCommand implements Callable<Integer> {
@@ -36,7 +38,7 @@ final class WeatherCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "A weather file: EPW, TMY3 as CSV, or plain CSV.")
+    @Parameters(arity = "0..1", paramLabel = "FILE", description = "A weather file: EPW, TMY3 as CSV, or plain CSV.")
     private Path file;
 
     @Option(
@@ -47,11 +49,14 @@ final class WeatherCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException, InputException {
+        if (file == null) {
+            throw new ParameterException(
+                    spec.commandLine(), "Missing: a weather FILE, or one of the commands make and fit.");
+        }
         WeatherSeries read = WeatherReader.read(file);
         WeatherSeries series = SkyCompletion.complete(read);
         WeatherSummary summary = WeatherSummary.of(series);
-        String name = file.getFileName().toString().replaceFirst("\\.[^.]+$", "");
-        Path folder = out == null ? Path.of("out", "weather", name) : out;
+        Path folder = out == null ? Path.of("out", "weather", name(file)) : out;
         SortedMap<String, ChartModel> charts = WeatherCharts.of(series, summary);
         if (!charts.isEmpty()) {
             new ChartRenderer().writeAll(charts, folder);
@@ -65,6 +70,11 @@ final class WeatherCommand implements Callable<Integer> {
                     "Written to " + folder + ": charts (.svg and .png): " + String.join(", ", charts.keySet()) + ".");
         }
         return Exit.DONE;
+    }
+
+    /** A file's name without its ending. */
+    static String name(Path file) {
+        return file.getFileName().toString().replaceFirst("\\.[^.]+$", "");
     }
 
     private void print(WeatherSeries series, WeatherSummary summary) {

@@ -1,6 +1,9 @@
 package ampdays.io;
 
+import java.io.IOException;
+import java.io.Writer;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -35,6 +38,31 @@ final class PlainHeading {
         }
         heading.lines = line - 1;
         return heading;
+    }
+
+    /** Writes what all plain files begin with. */
+    static void write(
+            Writer out,
+            String title,
+            List<String> remarks,
+            double latitudeDeg,
+            double longitudeDeg,
+            double elevationM,
+            double utcOffsetHours)
+            throws IOException {
+        write(out, "title", title);
+        for (String remark : remarks) {
+            out.write("# " + remark + "\n");
+        }
+        write(out, "latitude", WeatherRows.plain(latitudeDeg));
+        write(out, "longitude", WeatherRows.plain(longitudeDeg));
+        write(out, "elevation", WeatherRows.plain(elevationM) + " m");
+        write(out, "utc-offset", WeatherRows.plain(utcOffsetHours));
+    }
+
+    /** Writes one heading line. */
+    static void write(Writer out, String key, String value) throws IOException {
+        out.write("# " + key + ": " + value + "\n");
     }
 
     private void read(int line) {

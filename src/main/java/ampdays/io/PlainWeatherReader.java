@@ -60,6 +60,13 @@ final class PlainWeatherReader {
 
     private WeatherSeries read() throws InputException {
         int line = heading.lines() + 1;
+        if (text.line(line).startsWith("month,")) {
+            throw text.problem(
+                    line,
+                    1,
+                    "these are monthly normals, not weather hour by hour. Make a year from them: ampdays weather make "
+                            + text.file() + " --seed 1.");
+        }
         WeatherAssembly.Place place = new WeatherAssembly.Place(
                 heading.latitudeDeg(),
                 heading.longitudeDeg(),

@@ -6,6 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -26,6 +29,30 @@ final class WeatherText {
     private WeatherText(String file, List<String> lines) {
         this.file = file;
         this.lines = lines;
+    }
+
+    /**
+     * Reads a file of text with commas between its cells.
+     *
+     * @throws IOException when it cannot be read
+     * @throws InputException when it is empty, not text, or written with other separators
+     */
+    static WeatherText read(Path path) throws IOException, InputException {
+        if (Files.isDirectory(path)) {
+            throw new FileSystemException(path.toString(), null, "this is a folder, not a weather file");
+        }
+        WeatherText text = WeatherText.of(String.valueOf(path.getFileName()), Files.readAllBytes(path));
+        if (text.size() == 0) {
+            throw text.problem(0, 0, "the file is empty.");
+        }
+        if (!text.isPlain()) {
+            throw text.problem(
+                    0,
+                    0,
+                    "the file is not plain text. Save it as CSV in UTF-8; unpack an archive, export a spreadsheet.");
+        }
+        refuseOtherSeparators(text);
+        return text;
     }
 
     /** Reads UTF-8, with or without a byte order mark, or Latin-1 where that fails; any line ends. */
@@ -49,6 +76,25 @@ final class WeatherText {
         return new WeatherText(file, lines);
     }
 
+    /** Spreadsheets of many countries write semicolons between cells, and then a comma in numbers. */
+    private static void refuseOtherSeparators(WeatherText text) throws InputException {
+        int line = 1;
+        while (text.line(line).startsWith("#")) {
+            line++;
+        }
+        String first = text.line(line);
+        for (String separator : List.of(";", "\t")) {
+            int at = first.indexOf(separator);
+            if (at >= 0 && first.indexOf(',') < 0) {
+                throw text.problem(
+                        line,
+                        at + 1,
+                        "the cells are separated by " + (separator.equals(";") ? "semicolons" : "tabs")
+                                + ". Separate them by commas, and write numbers with a point.");
+            }
+        }
+    }
+
     String file() {
         return file;
     }
@@ -68,6 +114,11 @@ final class WeatherText {
     /** A line, counted from 1; empty beyond the end. */
     String line(int number) {
         return number <= lines.size() ? lines.get(number - 1) : "";
+    }
+
+    /** The beginning of the first line, for messages. */
+    String beginning() {
+        return line(1).length() > 40 ? line(1).substring(0, 40) + "…" : line(1);
     }
 
     /** The cells of a line, counted from 1. */

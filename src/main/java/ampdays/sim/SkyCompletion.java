@@ -19,17 +19,24 @@ public final class SkyCompletion {
      * @throws IllegalArgumentException when an interval has neither global light nor both others
      */
     public static WeatherSeries complete(WeatherSeries series) {
-        int size = series.size();
-        boolean missing = false;
-        for (int row = 0; row < size; row++) {
-            missing |= Double.isNaN(series.ghiWm2(row) + series.dniWm2(row) + series.dhiWm2(row));
-        }
-        return missing ? fill(series) : series;
+        return lacksLight(series) ? fill(series, IntervalSun.of(series.info(), series.size())) : series;
     }
 
-    private static WeatherSeries fill(WeatherSeries series) {
+    /** The same where the sun over the series is known already. */
+    static WeatherSeries complete(WeatherSeries series, IntervalSun sun) {
+        return lacksLight(series) ? fill(series, sun) : series;
+    }
+
+    private static boolean lacksLight(WeatherSeries series) {
+        boolean missing = false;
+        for (int row = 0; row < series.size(); row++) {
+            missing |= Double.isNaN(series.ghiWm2(row) + series.dniWm2(row) + series.dhiWm2(row));
+        }
+        return missing;
+    }
+
+    private static WeatherSeries fill(WeatherSeries series, IntervalSun sun) {
         int size = series.size();
-        IntervalSun sun = IntervalSun.of(series.info(), size);
         double[] ghiWm2 = new double[size];
         double[] dniWm2 = new double[size];
         double[] dhiWm2 = new double[size];

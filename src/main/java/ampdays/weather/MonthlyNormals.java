@@ -1,6 +1,7 @@
 package ampdays.weather;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The usual weather of a place, month by month.
@@ -34,8 +35,10 @@ public record MonthlyNormals(
      * @param minC lowest air temperature of a day
      * @param windMs wind speed at 10 m height
      * @param dewPointC dew point
+     * @param spread how single days differ, if known
      */
-    public record Month(double ghiKwhM2, double maxC, double minC, double windMs, double dewPointC) {
+    public record Month(
+            double ghiKwhM2, double maxC, double minC, double windMs, double dewPointC, Optional<DaySpread> spread) {
         public Month {
             if (!(ghiKwhM2 >= 0 && ghiKwhM2 <= 12)) {
                 throw new IllegalArgumentException(
@@ -49,6 +52,30 @@ public record MonthlyNormals(
             if (!(windMs >= 0 && windMs <= 30 && dewPointC >= -80 && dewPointC <= 40)) {
                 throw new IllegalArgumentException(
                         "Wind is 0 to 30 m/s and dew point -80 to 40 °C, not " + windMs + " and " + dewPointC + ".");
+            }
+        }
+    }
+
+    /**
+     * How far single days lie from what is usual for their date, as standard deviations.
+     *
+     * @param clearness of the day's clearness, its light over that outside the atmosphere
+     * @param maxK of the highest temperature
+     * @param minK of the lowest temperature
+     * @param dewPointK of the dew point
+     */
+    public record DaySpread(double clearness, double maxK, double minK, double dewPointK) {
+        /** No place spreads more. */
+        static final double MOST_CLEARNESS = 0.4;
+
+        public DaySpread {
+            if (!(clearness >= 0 && clearness <= MOST_CLEARNESS)) {
+                throw new IllegalArgumentException("The spread of daily clearness is a share, 0 to " + MOST_CLEARNESS
+                        + ", not " + clearness + ".");
+            }
+            if (!(maxK >= 0 && maxK <= 15 && minK >= 0 && minK <= 15 && dewPointK >= 0 && dewPointK <= 15)) {
+                throw new IllegalArgumentException("Spreads of daily temperatures are 0 to 15 K, not " + maxK + ", "
+                        + minK + " and " + dewPointK + ".");
             }
         }
     }

@@ -309,6 +309,107 @@ class CommandLineTest {
     }
 
     @Test
+    void weatherIsMadeFromNormalsTheSameWayEachTime() throws IOException {
+        Path first = folder.resolve("first.csv");
+        Path second = folder.resolve("second.csv");
+        String normals = "weather-profiles/humid-coast-normals.csv";
+        for (Path file : List.of(first, second)) {
+            assertThat(run("weather", "make", normals, "--seed", "4", "--out", file.toString()))
+                    .as(err.toString())
+                    .isZero();
+        }
+        assertThat(second).hasSameBinaryContentAs(first);
+        assertThat(Files.readString(first))
+                .contains("Invented, not measured", "humid-coast-normals.csv", "seed 4")
+                .hasLineCount(10 + 8760);
+        assertThat(out.toString()).contains("365 days of invented weather from Humid coast");
+        assertThat(run(
+                        "weather",
+                        first.toString(),
+                        "--out",
+                        folder.resolve("charts").toString()))
+                .isZero();
+        assertThat(out.toString()).contains("01-01 to 12-31 of any year").doesNotContain("caution");
+    }
+
+    @Test
+    void madeWeatherServesAScenarioOverNewYear() throws IOException {
+        Path weather = folder.resolve("summer.csv");
+        assertThat(run(
+                        "weather",
+                        "make",
+                        "weather-profiles/high-plateau-normals.csv",
+                        "--seed",
+                        "1",
+                        "--from",
+                        "12-15",
+                        "--days",
+                        "90",
+                        "--out",
+                        weather.toString()))
+                .isZero();
+        Path file = folder.resolve("van.yaml");
+        Files.writeString(
+                file,
+                Files.readString(Path.of(DEMO))
+                        .replace("../weather-profiles/low-desert-summer.csv", "summer.csv")
+                        .replace("start: 07-08", "start: 12-26"));
+        assertThat(run("check", file.toString())).as(err.toString()).isZero();
+        assertThat(run("weather", weather.toString(), "--out", folder.toString()))
+                .isZero();
+        assertThat(out.toString()).contains("12-15 to 03-14 of any year");
+    }
+
+    @Test
+    void fitGivesNormalsThatMakeTakes() throws IOException {
+        Path year = folder.resolve("year.csv");
+        Path normals = folder.resolve("normals.csv");
+        run("weather", "make", "weather-profiles/low-desert-normals.csv", "--seed", "2", "--out", year.toString());
+        assertThat(run("weather", "fit", year.toString(), "--out", normals.toString()))
+                .isZero();
+        assertThat(run(
+                        "weather",
+                        "make",
+                        normals.toString(),
+                        "--seed",
+                        "2",
+                        "--out",
+                        folder.resolve("b.csv").toString()))
+                .isZero();
+        out.getBuffer().setLength(0);
+        assertThat(run("weather", "fit", year.toString())).isZero();
+        assertThat(out.toString()).isEqualTo(Files.readString(normals));
+    }
+
+    @Test
+    void weatherNeverOverwritesAndSaysWhatItNeeds() throws IOException {
+        Path file = folder.resolve("mine.csv");
+        Files.writeString(file, "precious");
+        String normals = "weather-profiles/low-desert-normals.csv";
+        assertThat(run("weather", "make", normals, "--seed", "2", "--out", file.toString()))
+                .isEqualTo(2);
+        assertThat(run("weather", "fit", "weather-profiles/low-desert-summer.csv", "--out", file.toString()))
+                .isEqualTo(2);
+        assertThat(file).hasContent("precious");
+        assertThat(run("weather", "make", normals, "--seed", "2", "--from", "1 May"))
+                .isEqualTo(2);
+        assertThat(run("weather", "make", normals, "--seed", "2", "--days", "366"))
+                .isEqualTo(2);
+        assertThat(run("weather", "make", normals)).isEqualTo(2);
+        assertThat(run("weather", "fit", "weather-profiles/low-desert-summer.csv"))
+                .isEqualTo(2);
+        assertThat(run("weather")).isEqualTo(2);
+        assertThat(err.toString())
+                .contains("mine.csv exists already.")
+                .contains("--from is \"1 May\"; expected are month and day in two digits each, such as 05-01.")
+                .contains("--days is 366; expected is 1 to 365.")
+                .contains("Missing required option: '--seed=N'")
+                .contains(
+                        "has fewer than 20 whole days in January, February, March, April, October, November, December")
+                .contains("Missing: a weather FILE, or one of the commands make and fit.");
+    }
+
+    @Test
     void aFolderThatCannotBeWrittenIsSaidPlainly() throws IOException {
         Path blocked = folder.resolve("file");
         Files.writeString(blocked, "not a folder");

@@ -42,7 +42,7 @@ class PlainWeatherWriterTest {
         Path file = Files.writeString(folder.resolve("a.csv"), text, StandardCharsets.UTF_8);
         WeatherSeries series = WeatherReader.read(file);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        PlainWeatherWriter.write(bytes, series, "Somewhere", List.of("made for a test"), 0, series.size());
+        PlainWeatherWriter.write(bytes, series, "Somewhere", List.of("made for a test"));
         assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo(text);
     }
 }

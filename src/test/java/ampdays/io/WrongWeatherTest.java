@@ -64,8 +64,12 @@ class WrongWeatherTest {
     }
 
     static Stream<Case> cases() {
+        return cases("wrong-weather.txt");
+    }
+
+    static Stream<Case> cases(String table) {
         List<Case> cases = new ArrayList<>();
-        for (String block : WrongScenarioTest.resource("wrong-weather.txt").split("(?m)^=== ", -1)) {
+        for (String block : WrongScenarioTest.resource(table).split("(?m)^=== ", -1)) {
             if (!block.isBlank()) {
                 List<String> lines = block.lines().toList();
                 cases.add(new Case(
