@@ -8,6 +8,7 @@ import ampdays.sim.SyntheticYears;
 import ampdays.weather.MonthlyNormals;
 import ampdays.weather.WeatherSeries;
 import java.io.ByteArrayOutputStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -62,7 +63,9 @@ final class WeatherFitCommand implements Callable<Integer> {
                     .getOut()
                     .println("Wrote " + out + ". To invent a year: ampdays weather make " + out + " --seed 1");
         }
-        SunFit.warning(series).ifPresent(warning -> spec.commandLine().getErr().println("caution: " + warning));
+        PrintWriter remarks = spec.commandLine().getErr();
+        series.notes().forEach(note -> remarks.println("note: " + note));
+        SunFit.warning(series).ifPresent(warning -> remarks.println("caution: " + warning));
         return Exit.DONE;
     }
 
