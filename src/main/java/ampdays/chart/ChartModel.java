@@ -10,7 +10,8 @@ public sealed interface ChartModel
                 EnergyDays,
                 CabinChart,
                 DriveChart,
-                OperatingPoints {
+                OperatingPoints,
+                HeatMap {
     /** What the picture shows, in one line. */
     String title();
 

@@ -8,6 +8,7 @@ import ampdays.chart.DaysBars;
 import ampdays.chart.DriveChart;
 import ampdays.chart.EnergyBalance;
 import ampdays.chart.EnergyDays;
+import ampdays.chart.HeatMap;
 import ampdays.chart.LinesChart;
 import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
@@ -107,6 +108,9 @@ public final class ChartRenderer {
         }
         if (model instanceof OperatingPoints chart) {
             return new OperatingPicture(chart);
+        }
+        if (model instanceof HeatMap chart) {
+            return new HeatPicture(chart);
         }
         return new LinesPicture((LinesChart) model);
     }
