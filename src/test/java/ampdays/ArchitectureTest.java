@@ -113,7 +113,7 @@ class ArchitectureTest {
                 .resideOutsideOfPackage("ampdays.cli")
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("picocli..")
+                .resideInAnyPackage("picocli..", "me.tongfei..")
                 .check(CLASSES);
     }
 

@@ -5,8 +5,11 @@ import ampdays.io.InputProblem;
 import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
 import ampdays.scenario.Scenario;
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
+import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import ampdays.sim.OtherWeather;
 import ampdays.sim.RunPlan;
 import ampdays.sim.SkyCompletion;
@@ -17,13 +20,19 @@ import ampdays.trip.Trip;
 import ampdays.weather.MinuteWeather;
 import ampdays.weather.WeatherSeries;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -61,7 +70,7 @@ final class Loaded {
         if (weather.containsKey(variant.weather())) {
             return;
         }
-        Path file = path.toAbsolutePath().resolveSibling(variant.weather()).normalize();
+        Path file = weatherFile(variant.weather());
         WeatherSeries asRead = WeatherReader.read(file);
         WeatherSeries series = complete(file, asRead);
         series.notes().forEach(note -> remarks.add(series.source() + ": " + note));
@@ -78,12 +87,57 @@ final class Loaded {
         }
     }
 
+    private Path weatherFile(String name) {
+        return path.toAbsolutePath().resolveSibling(name).normalize();
+    }
+
     private static WeatherSeries complete(Path file, WeatherSeries series) throws InputException {
         try {
             return SkyCompletion.complete(series);
         } catch (IllegalArgumentException e) {
             throw new InputException(List.of(new InputProblem(file.toString(), 0, 0, e.getMessage())));
         }
+    }
+
+    /**
+     * The same scenario with one design only: an option with values changed by PATH=VALUE.
+     *
+     * @throws UsageException when a value does not fit, or the changed design is impossible
+     */
+    Loaded changed(String option, List<String> assignments) throws IOException, InputException, UsageException {
+        Values values = file.values(option).orElseThrow();
+        StringJoiner name = new StringJoiner(", ").add(option);
+        for (String assignment : assignments) {
+            int equals = assignment.indexOf('=');
+            if (equals < 1) {
+                throw new UsageException(
+                        "--set \"" + assignment + "\" has no \"=\" between path and value. Write it like:"
+                                + " --set battery.capacity=\"300 Ah\".");
+            }
+            String path = assignment.substring(0, equals).strip();
+            String value = assignment.substring(equals + 1).strip();
+            try {
+                values = values.with(path, value);
+            } catch (IllegalArgumentException e) {
+                throw new UsageException("--set " + e.getMessage());
+            }
+            name.add(path + " " + value);
+        }
+        Variant variant;
+        try {
+            variant = VariantBuilder.build(name.toString(), values);
+        } catch (ScenarioException e) {
+            throw new UsageException("--set makes a design that cannot be: " + e.getMessage());
+        }
+        Scenario one =
+                new Scenario(scenario().name(), scenario().title(), scenario().notes(), List.of(variant));
+        Loaded changed = new Loaded(
+                path,
+                new ScenarioFile(
+                        one, file.base(), List.of(new ScenarioFile.Option(variant.name(), values)), List.of()));
+        changed.readWeather(variant);
+        changed.remarkDirt(variant);
+        return changed;
     }
 
     ScenarioFile file() {
@@ -128,15 +182,54 @@ final class Loaded {
     /** Refuses weather that does not cover the trip of a variant. */
     void requireCoverage() throws InputException {
         for (Variant variant : scenario().variants()) {
-            Trip trip = variant.trip();
-            long start = trip.start().atStartOfDay(trip.zone()).toEpochSecond();
-            long end =
-                    trip.start().plusDays(trip.days()).atStartOfDay(trip.zone()).toEpochSecond();
-            try {
-                MinuteWeather.requireCovers(weather.get(variant.weather()), start, end);
-            } catch (IllegalArgumentException e) {
-                throw problem(e);
+            requireCoverage(variant);
+        }
+    }
+
+    private void requireCoverage(Variant variant) throws InputException {
+        Trip trip = variant.trip();
+        long start = trip.start().atStartOfDay(trip.zone()).toEpochSecond();
+        long end = trip.start().plusDays(trip.days()).atStartOfDay(trip.zone()).toEpochSecond();
+        try {
+            MinuteWeather.requireCovers(weather.get(variant.weather()), start, end);
+        } catch (IllegalArgumentException e) {
+            throw problem(e);
+        }
+    }
+
+    /** Reads the weather that a changed design names, and refuses it if it does not cover the trip. */
+    void prepare(Variant variant) throws IOException, InputException {
+        readWeather(variant);
+        remarkDirt(variant);
+        requireCoverage(variant);
+    }
+
+    /** Tells whether two scenarios give the same results: a digest of all their values and of their weather files. */
+    String fingerprint() throws IOException {
+        MessageDigest digest = sha256();
+        for (Variant variant : scenario().variants()) {
+            digest.update(bytes(variant.name()));
+            for (Values.Listed listed :
+                    file.values(variant.name()).orElseThrow().listing()) {
+                digest.update(bytes(listed.path() + "=" + listed.value().text() + '\n'));
             }
+        }
+        for (String name : weather.keySet()) {
+            digest.update(bytes(name));
+            digest.update(Files.readAllBytes(weatherFile(name)));
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 

@@ -52,6 +52,7 @@ public final class Main {
         commands.put("check", CheckCommand.class);
         commands.put("run", RunCommand.class);
         commands.put("compare", CompareCommand.class);
+        commands.put("sweep", SweepCommand.class);
         commands.put("weather", WeatherCommand.class);
         return commands;
     }

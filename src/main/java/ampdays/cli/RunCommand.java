@@ -39,6 +39,12 @@ final class RunCommand implements Callable<Integer> {
     private String option = ScenarioFile.BASE_NAME;
 
     @Option(
+            names = "--set",
+            paramLabel = "PATH=VALUE",
+            description = "Change a value of the design, like battery.capacity=\"300 Ah\"; may be given several times.")
+    private List<String> changes = List.of();
+
+    @Option(
             names = "--show",
             description =
                     "Do not simulate; print the design with every default filled in and where each value came from.")
@@ -56,10 +62,13 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Loaded loaded = Loaded.read(file);
-        Variant variant = loaded.scenario().variant(option).orElseThrow(() -> unknown(loaded.scenario()));
+        Loaded read = Loaded.read(file);
+        Variant asWritten = read.scenario().variant(option).orElseThrow(() -> unknown(read.scenario()));
+        Loaded loaded = changes.isEmpty() ? read : read.changed(option, changes);
+        Variant variant =
+                changes.isEmpty() ? asWritten : loaded.scenario().variants().get(0);
         if (show) {
-            show(loaded.file().values(option).orElseThrow());
+            show(loaded.file().values(variant.name()).orElseThrow());
             return Exit.DONE;
         }
         if (hotTest) {
@@ -76,7 +85,7 @@ final class RunCommand implements Callable<Integer> {
                 List.of(variant));
         Comparison comparison = Compare.of(one, List.of(plan));
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
-        Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(option)));
+        Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(variant.name())));
         Set<String> charts = outputs.write(comparison, causes, List.of(plan), folder, name -> "");
         outputs.print(spec, loaded, comparison, causes, folder, charts);
         return Exit.DONE;

@@ -47,9 +47,10 @@ public final class ResultFiles {
             uses.addAll(run.unservedWhByUse().keySet());
         }
         return text("options.csv", table -> {
-            row(table, optionHeadings(uses));
+            OptionColumns columns = new OptionColumns(uses);
+            row(table, prefixed("option", columns.headings()));
             for (RunResult run : options) {
-                row(table, optionRow(run, uses));
+                row(table, prefixed(run.option(), columns.cells(run)));
             }
         });
     }
@@ -91,84 +92,6 @@ public final class ResultFiles {
                 FORMAT.printRecord(table, row);
             }
         });
-    }
-
-    private static List<String> optionHeadings(SortedSet<String> uses) {
-        List<String> headings = new ArrayList<>(List.of(
-                "option",
-                "days to empty (days)",
-                "holds",
-                "trend (% per day)",
-                "trip (days)",
-                "reserve (%)",
-                "lowest state of charge (%)",
-                "lowest state of charge at",
-                "comfortable nights",
-                "nights"));
-        for (Account account : Account.values()) {
-            headings.add(heading(account.label(), "Wh"));
-        }
-        headings.add("fuel for charging (l)");
-        headings.add("engine run only to charge (h)");
-        headings.add("hottest alternator case (°C)");
-        headings.add("cycles");
-        headings.add("capacity lost on the trip, to rank (%)");
-        headings.add("capacity lost in a year, to rank (%)");
-        headings.add("of which by use (%)");
-        headings.add("resistance grown in a year, to rank (%)");
-        headings.add("closing error of the ledger (Wh)");
-        for (Limit limit : Limit.values()) {
-            headings.add(heading("limited by " + limit.label(), "h"));
-        }
-        for (Limit limit : Limit.values()) {
-            headings.add(heading("curtailed by " + limit.label(), "Wh"));
-        }
-        for (String use : uses) {
-            headings.add(heading("served to " + use, "Wh"));
-            headings.add(heading("unserved to " + use, "Wh"));
-        }
-        return headings;
-    }
-
-    private static List<String> optionRow(RunResult run, SortedSet<String> uses) {
-        List<String> row = new ArrayList<>(List.of(
-                run.option(),
-                Numbers.full(run.daysToEmpty()),
-                run.holds() ? "yes" : "no",
-                Numbers.percent(run.trendPerDay()),
-                Numbers.full(run.tripDays()),
-                Numbers.percent(run.reserveShare()),
-                Numbers.percent(run.lowestSoc()),
-                Numbers.localStamp(run.lowestSocEpochSecond(), run.zone()),
-                Integer.toString(run.comfortableNights()),
-                Integer.toString(run.nights())));
-        for (Account account : Account.values()) {
-            row.add(Numbers.full(run.energy().wh(account)));
-        }
-        row.add(Numbers.full(run.fuelLitres()));
-        row.add(Numbers.full(run.engineChargingHours()));
-        row.add(Numbers.full(run.alternatorPeakCaseC()));
-        row.add(Numbers.full(run.cycles()));
-        row.add(Numbers.percent(run.ageing().tripLoss()));
-        row.add(Numbers.percent(run.ageing().yearLoss()));
-        row.add(Numbers.percent(run.ageing().yearLossByUse()));
-        row.add(Numbers.percent(run.ageing().yearResistanceGrowth()));
-        row.add(Numbers.full(run.ledgerResidualWh()));
-        for (Limit limit : Limit.values()) {
-            row.add(Numbers.full(run.limitHours().getOrDefault(limit, 0.0)));
-        }
-        for (Limit limit : Limit.values()) {
-            row.add(Numbers.full(run.curtailedWhByCause().getOrDefault(limit, 0.0)));
-        }
-        for (String use : uses) {
-            row.add(ofUse(run.servedWhByUse(), use));
-            row.add(ofUse(run.unservedWhByUse(), use));
-        }
-        return row;
-    }
-
-    private static String ofUse(Map<String, Double> whByUse, String use) {
-        return Numbers.full(whByUse.getOrDefault(use, 0.0));
     }
 
     private static List<String> dayHeadings() {
@@ -213,8 +136,14 @@ public final class ResultFiles {
         return constant.name().toLowerCase(Locale.ROOT);
     }
 
-    private static String heading(String label, String unit) {
+    static String heading(String label, String unit) {
         return unit.isEmpty() ? label : label + " (" + unit + ")";
+    }
+
+    private static List<String> prefixed(String first, List<String> others) {
+        List<String> row = new ArrayList<>(List.of(first));
+        row.addAll(others);
+        return row;
     }
 
     /** What goes into a text file. */

@@ -48,8 +48,11 @@ public final class ScenarioDocs {
               adds a component or changes what it says: `second-alternator: {preset: large frame, rated: 270 A}`; `none` takes a
               component or a load away: `loads.roof fan: none`. What the design itself says stays unless the option says
               otherwise, also under another preset. A timetable is replaced whole.
+            - **Sweeps** are kept under names for `ampdays sweep FILE --named NAME`: paths with a range and its step, or a list, and
+              `option: all` or names of options: `bank: {battery.capacity: 200..800 Ah step 100 Ah, option: all}`. With
+              `together: yes` all change in step; else every combination is run.
             - **`use: FILE`** takes sections from a shared file in the scenario's folder or below it. What the scenario says
-              itself goes first. A shared file has no `options` and no `use` of its own.
+              itself goes first. A shared file has no `options`, `sweeps` or `use` of its own.
             - **YAML** needs quotes around text with `: ` in it and, within braces, around text with a comma. Notes in round
               brackets are read without quotes as well, although an editor may complain; `(measured; two readings)` pleases
               both. Spaces indent, never tabs. The first line of the example tells editors where the schema is.

@@ -31,6 +31,7 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 public final class ScenarioReader {
     private static final String USE = "use";
     private static final String OPTIONS = "options";
+    private static final String SWEEPS = "sweeps";
 
     private final Path path;
     private final String file;
@@ -56,6 +57,7 @@ public final class ScenarioReader {
         Map<String, Entry> entries = entries(path, file);
         Entry options = entries.remove(OPTIONS);
         Entry use = entries.remove(USE);
+        Entry sweeps = entries.remove(SWEEPS);
         Values base = Values.empty(PresetReader.presets());
         if (use != null) {
             base = shared(use, base);
@@ -69,7 +71,12 @@ public final class ScenarioReader {
         String name = file.replaceFirst("\\.[^.]+$", "");
         String title = base.word("title");
         Scenario scenario = new Scenario(name, title.isEmpty() ? name : title, base.word("notes"), variants);
-        return new ScenarioFile(scenario, base, read);
+        ScenarioFile whole = new ScenarioFile(scenario, base, read, List.of());
+        if (sweeps != null) {
+            whole = ScenarioSweeps.read(walk, sweeps, whole);
+            refuseIfWrong();
+        }
+        return whole;
     }
 
     /** Top-level entries of a file; stops when it is not YAML at all. */
@@ -104,7 +111,7 @@ public final class ScenarioReader {
         String label = found.get().getFileName().toString();
         Map<String, Entry> entries = entries(found.get(), label);
         ScenarioWalk walk = new ScenarioWalk(label, problems);
-        for (String key : List.of(USE, OPTIONS)) {
+        for (String key : List.of(USE, OPTIONS, SWEEPS)) {
             Entry refused = entries.remove(key);
             if (refused != null) {
                 walk.problem(refused.key(), key + " may only stand in the scenario itself, not in a shared file.");

@@ -65,7 +65,8 @@ public final class ScenarioSchema {
             }
         }
         described("use", "string", "A shared file in the scenario's folder or below it.");
-        options();
+        named("options", "Named sets of changes on the design, by path.");
+        named("sweeps", "Named sweeps: what each varies, by path, and whether together.");
         json.writeEndObject();
         json.writeEndObject();
         json.close();
@@ -78,10 +79,10 @@ public final class ScenarioSchema {
         json.writeEndObject();
     }
 
-    private void options() throws IOException {
-        json.writeObjectFieldStart("options");
+    private void named(String name, String help) throws IOException {
+        json.writeObjectFieldStart(name);
         json.writeStringField("type", "object");
-        json.writeStringField("description", "Named sets of changes on the design, by path.");
+        json.writeStringField("description", help);
         json.writeObjectFieldStart("additionalProperties");
         json.writeStringField("type", "object");
         json.writeEndObject();

@@ -35,10 +35,15 @@ public final class WholeFile {
             }
             Files.move(temporary, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
-            throw new IOException("Cannot write " + file + ": " + reason(e) + ".", e);
+            throw failure(file, e);
         } finally {
             deleteQuietly(temporary);
         }
+    }
+
+    /** What to say of a file that could not be written. */
+    public static IOException failure(Path file, IOException e) {
+        return new IOException("Cannot write " + file + ": " + reason(e) + ".", e);
     }
 
     private static String reason(IOException e) {

@@ -9,16 +9,21 @@ import java.util.Optional;
  * @param scenario all variants, the base design first
  * @param base values of the base design
  * @param options in the order written
+ * @param sweeps that are kept under names, in the order written
  */
-public record ScenarioFile(Scenario scenario, Values base, List<Option> options) {
+public record ScenarioFile(Scenario scenario, Values base, List<Option> options, List<Sweep> sweeps) {
     /** Name of the base design in tables and charts. */
     public static final String BASE_NAME = "as it is";
 
     /** A named set of changes, with the values of the base design already under it. */
     public record Option(String name, Values values) {}
 
+    /** A sweep that is kept under a name. */
+    public record Sweep(String name, Grid grid) {}
+
     public ScenarioFile {
         options = List.copyOf(options);
+        sweeps = List.copyOf(sweeps);
     }
 
     /** The values of the base design or of an option by its name. */

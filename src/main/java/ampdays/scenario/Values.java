@@ -221,7 +221,7 @@ public final class Values {
         List<String> known = new ArrayList<>(Registry.children(above));
         known.remove("*");
         if (dot < 0) {
-            known.addAll(List.of("use", "options"));
+            known.addAll(List.of("use", "options", "sweeps"));
         }
         if (known.isEmpty() && dot > 0) {
             return unknownPath(above);

@@ -10,7 +10,7 @@ import ampdays.scenario.Variant;
 import ampdays.trip.Trip;
 import ampdays.weather.WeatherSeries;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -71,10 +71,17 @@ public final class RunPlan {
         return loads;
     }
 
-    /** Makes plans and remembers their parts by what they are made of. Not for use by several threads at once. */
+    /**
+     * Makes plans and remembers the parts that were used last by what they are made of. Not for use by several threads at
+     * once.
+     */
     public static final class Maker {
+        /** Parts of some five plans that have nothing in common: enough for options in turn, and a bound for long studies. */
+        private static final int MOST_PARTS = 24;
+
         private final int stepSeconds;
-        private final Map<Object, Object> parts = new HashMap<>();
+        /** The one used longest ago first. */
+        private final Map<Object, Object> parts = new LinkedHashMap<>(2 * MOST_PARTS, 0.75f, true);
 
         /** @param stepSeconds a divisor of 300 s; 60 s is the usual step */
         public Maker(int stepSeconds) {
@@ -115,6 +122,9 @@ public final class RunPlan {
             if (known == null) {
                 known = make.get();
                 parts.put(key, known);
+                if (parts.size() > MOST_PARTS) {
+                    parts.remove(parts.keySet().iterator().next());
+                }
             }
             return type.cast(known);
         }

@@ -1,0 +1,157 @@
+package ampdays.chart;
+
+import ampdays.chart.LinesChart.Line;
+import ampdays.chart.LinesChart.Marks;
+import ampdays.chart.LinesChart.Panel;
+import ampdays.chart.LinesChart.XAxis;
+import ampdays.results.SweepTable;
+import ampdays.results.SweepTable.Column;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * The charts of a sweep by file name: over one numeric knob, lines; over two, a heat map. A further knob of words, such as
+ * the option, gives a line or a map for each of its values. Other sweeps have none.
+ */
+public final class SweepCharts {
+    private static final int MOST_LINES = 8;
+    private static final int MOST_CELLS = 250_000;
+
+    private final SweepTable table;
+    private final String title;
+    private final List<Column> numeric;
+    private final List<Column> words;
+
+    private SweepCharts(SweepTable table, String title) {
+        this.table = table;
+        this.title = title;
+        this.numeric = table.columns().stream().filter(Column::isNumeric).toList();
+        this.words = table.columns().stream().filter(c -> !c.isNumeric()).toList();
+    }
+
+    public static SortedMap<String, ChartModel> of(SweepTable table, String title) {
+        SweepCharts charts = new SweepCharts(table, title);
+        int lines = charts.words.isEmpty() ? 1 : charts.words.get(0).values().size();
+        boolean fits = charts.words.size() <= 1 && lines <= MOST_LINES && table.rows() <= MOST_CELLS;
+        SortedMap<String, ChartModel> models = new TreeMap<>();
+        if (fits && charts.numeric.size() == 1) {
+            models.put("lines", charts.lines());
+        } else if (fits && charts.numeric.size() == 2 && charts.isWholeGrid(lines)) {
+            for (int place = 0; place < lines; place++) {
+                models.put(lines == 1 ? "days-to-empty" : "days-to-empty-" + (place + 1), charts.map(place));
+            }
+        }
+        return models;
+    }
+
+    private boolean isWholeGrid(int lines) {
+        return table.rows()
+                == (long) lines
+                        * numeric.get(0).values().size()
+                        * numeric.get(1).values().size();
+    }
+
+    /** Names of the lines; one without a name when nothing but the one knob was varied. */
+    private List<String> names() {
+        return words.isEmpty() ? List.of("") : words.get(0).values();
+    }
+
+    private boolean isOf(int row, int place) {
+        return words.isEmpty() || words.get(0).places().get(row) == place;
+    }
+
+    private ChartModel lines() {
+        Column knob = numeric.get(0);
+        List<Double> sorted = sorted(knob);
+        return new LinesChart(
+                "What " + path(knob) + " brings",
+                title + "; a line of days ends where the bank is never empty",
+                new XAxis(knob.heading(), Marks.NUMBERS, sorted.get(0), sorted.get(sorted.size() - 1)),
+                List.of(
+                        new Panel("days to empty", true, lines(knob, table.daysToEmpty())),
+                        new Panel("lowest charge, %", true, lines(knob, table.lowestPercent())),
+                        new Panel("comfortable nights", true, lines(knob, table.comfortableNights()))));
+    }
+
+    private List<Line> lines(Column knob, List<Double> metric) {
+        List<Line> lines = new ArrayList<>();
+        for (int place = 0; place < names().size(); place++) {
+            int of = place;
+            List<Integer> rows = IntStream.range(0, table.rows())
+                    .filter(row -> isOf(row, of))
+                    .boxed()
+                    .sorted(Comparator.comparingDouble(
+                            row -> knob.number(knob.places().get(row))))
+                    .toList();
+            lines.add(new Line(
+                    names().get(place),
+                    rows.stream()
+                            .map(row -> knob.number(knob.places().get(row)))
+                            .toList(),
+                    rows.stream().map(metric::get).toList()));
+        }
+        return lines;
+    }
+
+    private ChartModel map(int place) {
+        Column y = numeric.get(0);
+        Column x = numeric.get(1);
+        List<Double> xs = sorted(x);
+        List<Double> ys = sorted(y);
+        Map<Double, Integer> columnOf = indexes(xs);
+        Map<Double, Integer> rowOf = indexes(ys);
+        List<List<Double>> days = filled(ys.size(), xs.size(), Double.NaN);
+        List<List<Boolean>> holds = filled(ys.size(), xs.size(), false);
+        for (int row = 0; row < table.rows(); row++) {
+            if (isOf(row, place)) {
+                int down = rowOf.get(y.number(y.places().get(row)));
+                int along = columnOf.get(x.number(x.places().get(row)));
+                days.get(down).set(along, table.daysToEmpty().get(row));
+                holds.get(down).set(along, table.holds().get(row));
+            }
+        }
+        String name = names().get(place);
+        return new HeatMap(
+                "Days until the bank is empty" + (name.isEmpty() ? "" : ": " + name),
+                title,
+                x.heading(),
+                y.heading(),
+                xs,
+                ys,
+                days,
+                holds);
+    }
+
+    private static <T> List<List<T>> filled(int rows, int columns, T value) {
+        List<List<T>> filled = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            filled.add(new ArrayList<>(Collections.nCopies(columns, value)));
+        }
+        return filled;
+    }
+
+    private static Map<Double, Integer> indexes(List<Double> values) {
+        Map<Double, Integer> indexes = new HashMap<>();
+        values.forEach(value -> indexes.put(value, indexes.size()));
+        return indexes;
+    }
+
+    private static List<Double> sorted(Column knob) {
+        return IntStream.range(0, knob.values().size())
+                .mapToObj(knob::number)
+                .sorted()
+                .distinct()
+                .toList();
+    }
+
+    private static String path(Column knob) {
+        return knob.heading().replaceFirst(" \\(.*", "");
+    }
+}

@@ -1,0 +1,259 @@
+package ampdays.cli;
+
+import ampdays.chart.ChartModel;
+import ampdays.chart.SweepCharts;
+import ampdays.chart.jfree.ChartRenderer;
+import ampdays.io.InputException;
+import ampdays.io.SweepFiles;
+import ampdays.io.SweepJson;
+import ampdays.io.SweepReader;
+import ampdays.results.Account;
+import ampdays.results.SweepTable;
+import ampdays.scenario.Grid;
+import ampdays.scenario.Knob;
+import ampdays.scenario.KnobText;
+import ampdays.scenario.ScenarioException;
+import ampdays.scenario.ScenarioFile;
+import ampdays.scenario.Variant;
+import ampdays.study.Sweep;
+import ampdays.study.SweepSummary;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Simulates many variants of a design. */
+@Command(
+        mixinStandardHelpOptions = true,
+        description = {
+            "Simulate many variants of a design and write a table with a row for each.",
+            "",
+            "Example:  ampdays sweep my-van.yaml --vary \"battery.capacity=200..800 Ah step 100 Ah\" --vary option=all"
+        })
+final class SweepCommand implements Callable<Integer> {
+    /** More rows than this are only run on purpose. */
+    private static final long MOST_UNASKED = 1_000_000;
+
+    /** What a simulated step takes of one processor core, ns; measured (docs/SPEED.md), for the estimate of the time. */
+    private static final double STEP_NS = 120;
+
+    private static final int LONGEST_NAME = 60;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "The scenario; with --summary, a finished table.")
+    private Path file;
+
+    @Option(
+            names = "--vary",
+            paramLabel = "PATH=VALUES",
+            description = "A value of the scenario and what it shall be: a range with its step, like"
+                    + " \"battery.capacity=200..800 Ah step 100 Ah\"; a list, like \"solar.power=400, 600, 900 W\" (with"
+                    + " semicolons where a value has a comma); option=all or names of options. Several --vary make"
+                    + " every combination.")
+    private List<String> vary = List.of();
+
+    @Option(
+            names = "--named",
+            paramLabel = "NAME",
+            description = "In place of --vary: a sweep that the scenario keeps under \"sweeps\".")
+    private String named = "";
+
+    @Option(names = "--together", description = "Vary all knobs in step instead of making every combination.")
+    private boolean together;
+
+    @Option(
+            names = {"-j", "--workers"},
+            paramLabel = "N",
+            description = "How many rows are run at once; without it, one for each processor core.")
+    private int workers = Runtime.getRuntime().availableProcessors();
+
+    @Option(names = "--resume", description = "Go on with a sweep that was stopped, after its last whole row.")
+    private boolean resume;
+
+    @Option(
+            names = "--summary",
+            description = "Do not simulate; say what a finished table holds: ampdays sweep --summary out/…/sweep.csv")
+    private boolean summary;
+
+    @Option(names = "--yes", description = "Run even if there are more than a million rows.")
+    private boolean yes;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for the results; without it, a folder in out/NAME/ named after the knobs.")
+    private Path out;
+
+    @Override
+    public Integer call() throws Exception {
+        if (summary) {
+            SweepSummary.of(SweepReader.read(file)).forEach(spec.commandLine().getOut()::println);
+            return Exit.DONE;
+        }
+        if (workers < 1) {
+            throw new UsageException("-j " + workers + " is no number of workers. Write 1 or more.");
+        }
+        Loaded loaded = Loaded.read(file);
+        Grid grid = named.isEmpty() ? grid(loaded) : named(loaded);
+        refuseTooMany(grid, loaded.scenario().variants().get(0));
+        SortedSet<String> uses = prepare(loaded, grid);
+        Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
+        String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
+        try (SweepFiles files = new SweepFiles(folder, grid, uses, study)) {
+            long done = run(loaded, grid, files);
+            loaded.remarks().forEach(spec.commandLine().getErr()::println);
+            if (done < grid.rows()) {
+                PrintWriter err = spec.commandLine().getErr();
+                err.println(number("Stopped after %,d of ", done) + rows(grid.rows()) + ". They are in "
+                        + folder.resolve(SweepFiles.PARTIAL_TABLE)
+                        + ". To go on, give the same command with --resume.");
+                return Exit.DONE;
+            }
+            files.finish();
+        }
+        show(loaded.scenario().title(), folder);
+        return Exit.DONE;
+    }
+
+    private void show(String title, Path folder) throws IOException, InputException {
+        SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
+        SortedMap<String, ChartModel> charts = SweepCharts.of(table, title);
+        new ChartRenderer().writeAll(charts, folder);
+        PrintWriter screen = spec.commandLine().getOut();
+        screen.println(title);
+        screen.println();
+        SweepSummary.of(table).forEach(screen::println);
+        screen.println();
+        screen.println("Written to " + folder + ": " + SweepFiles.TABLE + ", sweep.json"
+                + (charts.isEmpty() ? "." : "; charts (.svg and .png): " + String.join(", ", charts.keySet()) + "."));
+    }
+
+    private Grid named(Loaded loaded) throws UsageException {
+        if (!vary.isEmpty() || together) {
+            throw new UsageException(
+                    "A named sweep says itself what it varies. Leave out --vary and --together, or --named.");
+        }
+        List<ScenarioFile.Sweep> known = loaded.file().sweeps();
+        return known.stream()
+                .filter(sweep -> sweep.name().equals(named))
+                .findFirst()
+                .orElseThrow(
+                        () -> new UsageException("There is no sweep \"" + named + "\" in " + file + "." + names(known)))
+                .grid();
+    }
+
+    private static String names(List<ScenarioFile.Sweep> known) {
+        return known.isEmpty()
+                ? ""
+                : " Its sweeps: "
+                        + known.stream().map(s -> "\"" + s.name() + "\"").collect(Collectors.joining(", ")) + ".";
+    }
+
+    private Grid grid(Loaded loaded) throws UsageException {
+        if (vary.isEmpty()) {
+            throw new UsageException(
+                    "There is nothing to vary. Write for example: --vary \"battery.capacity=200..800 Ah step 100 Ah\"."
+                            + names(loaded.file().sweeps()).replace("Its sweeps", "Or --named with one of its sweeps"));
+        }
+        try {
+            List<Knob> knobs = new ArrayList<>();
+            for (String assignment : vary) {
+                Knob knob = KnobText.read(assignment, loaded.file());
+                if (knobs.stream().anyMatch(k -> k.path().equals(knob.path()))) {
+                    throw new IllegalArgumentException(knob.path() + " is varied twice. Keep one.");
+                }
+                knobs.add(knob);
+            }
+            return new Grid(knobs, together);
+        } catch (IllegalArgumentException e) {
+            throw new UsageException("--vary: " + e.getMessage());
+        }
+    }
+
+    private void refuseTooMany(Grid grid, Variant base) throws UsageException {
+        if (grid.rows() > MOST_UNASKED && !yes) {
+            double steps = (double) grid.rows() * base.trip().days() * 86_400 / Outputs.STEP_SECONDS;
+            throw new UsageException("This makes " + (grid.rows() == Long.MAX_VALUE ? "more than " : "")
+                    + rows(grid.rows()) + ", which take about " + duration(steps * STEP_NS / 1e9 / workers) + " on "
+                    + (workers == 1 ? "one core" : workers + " cores")
+                    + ". Write larger steps or vary less; or add --yes to run them all.");
+        }
+    }
+
+    /** Tries the corners of the grid, reads all weather, and tells which uses the designs have. */
+    private static SortedSet<String> prepare(Loaded loaded, Grid grid)
+            throws IOException, InputException, UsageException {
+        SortedSet<String> uses = new TreeSet<>();
+        for (List<Integer> places : grid.samples()) {
+            Variant variant;
+            try {
+                variant = grid.variant(loaded.file(), places);
+            } catch (ScenarioException e) {
+                throw new UsageException("With " + grid.words(places) + ": " + e.getMessage());
+            }
+            loaded.prepare(variant);
+            variant.design().loads().forEach(load -> uses.add(load.name()));
+            variant.design().cooler().ifPresent(c -> uses.add(Account.COOLING.label()));
+            variant.design().refrigerator().ifPresent(r -> uses.add(Account.REFRIGERATOR.label()));
+        }
+        return uses;
+    }
+
+    /** How many rows are finished at the end. */
+    private long run(Loaded loaded, Grid grid, SweepFiles files) throws IOException, InputException {
+        long before = files.begin(resume);
+        Sweep sweep = new Sweep(loaded.file(), grid, loaded.planner(Outputs.STEP_SECONDS));
+        try (Interruption interruption = new Interruption();
+                Progress progress = new Progress(before, grid.rows())) {
+            sweep.run(
+                    before,
+                    workers,
+                    cell -> files.line(cell.row(), cell.places(), cell.result(), cell.problem()),
+                    interruption::isAsked,
+                    line -> {
+                        files.append(line);
+                        progress.step();
+                    });
+            files.close();
+            return progress.done();
+        }
+    }
+
+    private String folderName(Grid grid) {
+        if (!named.isEmpty()) {
+            return "sweep-" + Outputs.fileName(named);
+        }
+        String name = "sweep-"
+                + grid.knobs().stream().map(Knob::path).map(Outputs::fileName).collect(Collectors.joining("-"));
+        return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME);
+    }
+
+    private static String rows(long rows) {
+        return rows == 1 ? "one row" : number("%,d rows", rows);
+    }
+
+    private static String duration(double seconds) {
+        double hours = seconds / 3600;
+        return hours < 1
+                ? number("%.0f minutes", Math.ceil(seconds / 60))
+                : hours < 48 ? number("%.0f hours", hours) : number("%,.0f days", hours / 24);
+    }
+
+    private static String number(String format, Object value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

@@ -1,0 +1,95 @@
+package ampdays.io;
+
+import ampdays.results.Account;
+import ampdays.results.Limit;
+import ampdays.results.RunResult;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+
+/** Everything that was measured of a run, as the cells of one row. */
+final class OptionColumns {
+    private final SortedSet<String> uses;
+
+    /** @param uses names of loads and coolers that have columns */
+    OptionColumns(SortedSet<String> uses) {
+        this.uses = uses;
+    }
+
+    List<String> headings() {
+        List<String> headings = new ArrayList<>(List.of(
+                "days to empty (days)",
+                "holds",
+                "trend (% per day)",
+                "trip (days)",
+                "reserve (%)",
+                "lowest state of charge (%)",
+                "lowest state of charge at",
+                "comfortable nights",
+                "nights"));
+        for (Account account : Account.values()) {
+            headings.add(ResultFiles.heading(account.label(), "Wh"));
+        }
+        headings.add("fuel for charging (l)");
+        headings.add("engine run only to charge (h)");
+        headings.add("hottest alternator case (°C)");
+        headings.add("cycles");
+        headings.add("capacity lost on the trip, to rank (%)");
+        headings.add("capacity lost in a year, to rank (%)");
+        headings.add("of which by use (%)");
+        headings.add("resistance grown in a year, to rank (%)");
+        headings.add("closing error of the ledger (Wh)");
+        for (Limit limit : Limit.values()) {
+            headings.add(ResultFiles.heading("limited by " + limit.label(), "h"));
+        }
+        for (Limit limit : Limit.values()) {
+            headings.add(ResultFiles.heading("curtailed by " + limit.label(), "Wh"));
+        }
+        for (String use : uses) {
+            headings.add(ResultFiles.heading("served to " + use, "Wh"));
+            headings.add(ResultFiles.heading("unserved to " + use, "Wh"));
+        }
+        return headings;
+    }
+
+    List<String> cells(RunResult run) {
+        List<String> row = new ArrayList<>(List.of(
+                Numbers.full(run.daysToEmpty()),
+                run.holds() ? "yes" : "no",
+                Numbers.percent(run.trendPerDay()),
+                Numbers.full(run.tripDays()),
+                Numbers.percent(run.reserveShare()),
+                Numbers.percent(run.lowestSoc()),
+                Numbers.localStamp(run.lowestSocEpochSecond(), run.zone()),
+                Integer.toString(run.comfortableNights()),
+                Integer.toString(run.nights())));
+        for (Account account : Account.values()) {
+            row.add(Numbers.full(run.energy().wh(account)));
+        }
+        row.add(Numbers.full(run.fuelLitres()));
+        row.add(Numbers.full(run.engineChargingHours()));
+        row.add(Numbers.full(run.alternatorPeakCaseC()));
+        row.add(Numbers.full(run.cycles()));
+        row.add(Numbers.percent(run.ageing().tripLoss()));
+        row.add(Numbers.percent(run.ageing().yearLoss()));
+        row.add(Numbers.percent(run.ageing().yearLossByUse()));
+        row.add(Numbers.percent(run.ageing().yearResistanceGrowth()));
+        row.add(Numbers.full(run.ledgerResidualWh()));
+        for (Limit limit : Limit.values()) {
+            row.add(Numbers.full(run.limitHours().getOrDefault(limit, 0.0)));
+        }
+        for (Limit limit : Limit.values()) {
+            row.add(Numbers.full(run.curtailedWhByCause().getOrDefault(limit, 0.0)));
+        }
+        for (String use : uses) {
+            row.add(ofUse(run.servedWhByUse(), use));
+            row.add(ofUse(run.unservedWhByUse(), use));
+        }
+        return row;
+    }
+
+    private static String ofUse(Map<String, Double> whByUse, String use) {
+        return Numbers.full(whByUse.getOrDefault(use, 0.0));
+    }
+}

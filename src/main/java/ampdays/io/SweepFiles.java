@@ -1,0 +1,215 @@
+package ampdays.io;
+
+import ampdays.results.RunResult;
+import ampdays.results.WholeFile;
+import ampdays.scenario.Grid;
+import ampdays.scenario.Knob;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import org.apache.commons.csv.CSVFormat;
+
+/**
+ * The table of a sweep in a folder of its own. Rows go to {@code sweep.partial.csv} as they come, which is a valid table up
+ * to its last line end; {@code sweep.partial.json} says what is swept. When all rows are there, both are renamed to
+ * {@code sweep.csv} and {@code sweep.json}.
+ */
+public final class SweepFiles implements AutoCloseable {
+    /** The finished table. */
+    public static final String TABLE = "sweep.csv";
+
+    /** The table as long as rows are missing. */
+    public static final String PARTIAL_TABLE = "sweep.partial.csv";
+
+    static final String FIRST_METRIC = "days to empty (days)";
+
+    private static final String STUDY = "sweep.json";
+    private static final String PARTIAL_STUDY = "sweep.partial.json";
+    private static final CSVFormat FORMAT = CSVFormat.DEFAULT;
+
+    private final Path folder;
+    private final Grid grid;
+    private final OptionColumns columns;
+    private final String study;
+    private OutputStream table = OutputStream.nullOutputStream();
+
+    /**
+     * Nothing is written yet.
+     *
+     * @param uses names of loads and coolers that have columns
+     * @param study what is swept, as {@link SweepJson} writes it
+     */
+    public SweepFiles(Path folder, Grid grid, SortedSet<String> uses, String study) {
+        this.folder = folder;
+        this.grid = grid;
+        this.columns = new OptionColumns(uses);
+        this.study = study;
+    }
+
+    /** The row of a design as a line of the table; may be called by several threads. */
+    public String line(long row, List<Integer> places, Optional<RunResult> result, String problem) {
+        List<String> cells = new ArrayList<>(List.of(Long.toString(row + 1), grid.option(places)));
+        for (int i = 0; i < places.size(); i++) {
+            Knob knob = grid.knobs().get(i);
+            if (!knob.isOption()) {
+                cells.add(knob.cell(places.get(i)));
+            }
+        }
+        cells.addAll(result.map(columns::cells)
+                .orElseGet(() -> Collections.nCopies(columns.headings().size(), "")));
+        cells.add(problem);
+        return FORMAT.format(cells.toArray()) + '\n';
+    }
+
+    private String heading() {
+        List<String> cells = new ArrayList<>(List.of("row", "option"));
+        for (Knob knob : grid.knobs()) {
+            if (!knob.isOption()) {
+                cells.add(ResultFiles.heading(knob.path(), knob.unit()));
+            }
+        }
+        cells.addAll(columns.headings());
+        cells.add("why impossible");
+        return FORMAT.format(cells.toArray()) + '\n';
+    }
+
+    /**
+     * Opens the table for rows to come.
+     *
+     * @param resume whether to go on with what is there
+     * @return how many rows are there already
+     * @throws InputException when what is there belongs to another study, or would be lost
+     */
+    public long begin(boolean resume) throws IOException, InputException {
+        Path partial = folder.resolve(PARTIAL_TABLE);
+        Optional<String> begun = text(PARTIAL_STUDY);
+        boolean rowsAreThere = begun.isPresent() && Files.exists(partial);
+        if (!resume && rowsAreThere && rows(partial) > 0) {
+            throw refused(
+                    partial,
+                    "has " + rows(partial) + " rows of an unfinished sweep. Add --resume to go on with it, or delete it"
+                            + " to begin again.");
+        }
+        if (resume && begun.isPresent() && !begun.get().equals(study)) {
+            throw refused(
+                    partial,
+                    "was begun with another scenario, weather or values to vary; its rows and new ones do not belong"
+                            + " together. Delete it to begin again.");
+        }
+        if (resume
+                && !rowsAreThere
+                && text(begun.isPresent() ? PARTIAL_STUDY : STUDY).equals(Optional.of(study))
+                && Files.exists(folder.resolve(TABLE))) {
+            return grid.rows();
+        }
+        return open(partial, resume && rowsAreThere);
+    }
+
+    private long open(Path partial, boolean goOn) throws IOException {
+        try {
+            if (goOn) {
+                long rows = cutHalfLine(partial);
+                table = appending(partial);
+                return rows;
+            }
+            Files.createDirectories(folder);
+            Files.deleteIfExists(folder.resolve(PARTIAL_STUDY));
+            Files.writeString(partial, heading());
+            table = appending(partial);
+        } catch (IOException e) {
+            throw WholeFile.failure(partial, e);
+        }
+        WholeFile.write(folder.resolve(PARTIAL_STUDY), out -> out.write(study.getBytes(StandardCharsets.UTF_8)));
+        return 0;
+    }
+
+    private static OutputStream appending(Path partial) throws IOException {
+        return new BufferedOutputStream(Files.newOutputStream(partial, StandardOpenOption.APPEND), 1 << 13);
+    }
+
+    public void append(String line) throws IOException {
+        try {
+            table.write(line.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw WholeFile.failure(folder.resolve(PARTIAL_TABLE), e);
+        }
+    }
+
+    /** Closes the table and gives the files their final names; all rows must be there. */
+    public void finish() throws IOException {
+        close();
+        Path partial = folder.resolve(PARTIAL_TABLE);
+        if (Files.exists(partial)) {
+            Files.move(partial, folder.resolve(TABLE), StandardCopyOption.REPLACE_EXISTING);
+        }
+        if (Files.exists(folder.resolve(PARTIAL_STUDY))) {
+            Files.move(folder.resolve(PARTIAL_STUDY), folder.resolve(STUDY), StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        try {
+            table.close();
+        } catch (IOException e) {
+            throw WholeFile.failure(folder.resolve(PARTIAL_TABLE), e);
+        }
+    }
+
+    private Optional<String> text(String name) throws IOException {
+        Path file = folder.resolve(name);
+        return Files.exists(file) ? Optional.of(Files.readString(file)) : Optional.empty();
+    }
+
+    private static InputException refused(Path file, String message) {
+        return new InputException(List.of(new InputProblem(file.toString(), 0, 0, message)));
+    }
+
+    /** Whole lines below the heading; no cell of the table has a line end in it. */
+    private static long rows(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ)) {
+            return Math.max(0, wholeLines(channel).lines() - 1);
+        }
+    }
+
+    /** Takes away what stands behind the last line end. */
+    private static long cutHalfLine(Path file) throws IOException {
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.READ, StandardOpenOption.WRITE)) {
+            WholeLines whole = wholeLines(channel);
+            channel.truncate(whole.bytes());
+            return Math.max(0, whole.lines() - 1);
+        }
+    }
+
+    private record WholeLines(long lines, long bytes) {}
+
+    private static WholeLines wholeLines(FileChannel channel) throws IOException {
+        ByteBuffer buffer = ByteBuffer.allocate(1 << 16);
+        long read = 0;
+        long lines = 0;
+        long bytes = 0;
+        while (channel.read(buffer.clear()) > 0) {
+            buffer.flip();
+            while (buffer.hasRemaining()) {
+                read++;
+                if (buffer.get() == '\n') {
+                    lines++;
+                    bytes = read;
+                }
+            }
+        }
+        return new WholeLines(lines, bytes);
+    }
+}

@@ -1,0 +1,52 @@
+package ampdays.io;
+
+import ampdays.scenario.Grid;
+import ampdays.scenario.Knob;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+
+/** What a sweep varies, as a JSON document. Its form is told in docs/OUTPUT.md. */
+public final class SweepJson {
+    private SweepJson() {}
+
+    /**
+     * The document with a line end.
+     *
+     * @param inputs a fingerprint of everything else that the results come from
+     */
+    public static String of(String scenario, String title, Grid grid, String inputs) throws IOException {
+        StringWriter text = new StringWriter();
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter));
+            json.writeStartObject();
+            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
+            json.writeStringField("scenario", scenario);
+            json.writeStringField("title", title);
+            json.writeArrayFieldStart("knobs");
+            for (Knob knob : grid.knobs()) {
+                json.writeStartObject();
+                json.writeStringField("path", knob.path());
+                json.writeStringField("unit", knob.unit());
+                json.writeArrayFieldStart("values");
+                for (String value : knob.values()) {
+                    json.writeString(value);
+                }
+                json.writeEndArray();
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeBooleanField("together", grid.together());
+            json.writeNumberField("rows", grid.rows());
+            json.writeStringField("table", SweepFiles.TABLE);
+            json.writeStringField("inputs", inputs);
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,61 @@
+package ampdays.results;
+
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * The results of a sweep that charts and summaries need, by row.
+ *
+ * @param columns what was varied, the slowest first
+ * @param daysToEmpty not a number when the bank never was empty within the trip
+ * @param holds never empty and not trending down
+ * @param lowestPercent lowest state of charge, %
+ * @param comfortableNights not a number, like all others, where a design is impossible
+ */
+public record SweepTable(
+        List<Column> columns,
+        List<Double> daysToEmpty,
+        List<Boolean> holds,
+        List<Double> lowestPercent,
+        List<Double> comfortableNights) {
+    public SweepTable {
+        columns = List.copyOf(columns);
+        daysToEmpty = Collections.unmodifiableList(daysToEmpty);
+        holds = Collections.unmodifiableList(holds);
+        lowestPercent = Collections.unmodifiableList(lowestPercent);
+        comfortableNights = Collections.unmodifiableList(comfortableNights);
+    }
+
+    /**
+     * One knob.
+     *
+     * @param heading its path with its unit
+     * @param values that it takes, in the order of their first row
+     * @param places which value each row has
+     */
+    public record Column(String heading, List<String> values, List<Integer> places) {
+        public Column {
+            values = List.copyOf(values);
+            places = Collections.unmodifiableList(places);
+        }
+
+        /** Whether every value is a number. */
+        public boolean isNumeric() {
+            return values.stream().allMatch(v -> v.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?"));
+        }
+
+        /** A value as a number. */
+        public double number(int place) {
+            return Double.parseDouble(values.get(place));
+        }
+    }
+
+    public int rows() {
+        return daysToEmpty.size();
+    }
+
+    /** Whether a design could be run at all. */
+    public boolean isPossible(int row) {
+        return !Double.isNaN(lowestPercent.get(row));
+    }
+}

@@ -1,0 +1,262 @@
+package ampdays.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Sweeps as a user meets them. What is compared are identities of the program with itself: no outside source. */
+class SweepCommandTest {
+    private static final String DEMO = "scenarios/desert-survey.yaml";
+
+    /** The capacities of the sweep that is killed and resumed. */
+    private static final String MANY = "battery.capacity=201..300 Ah step 1 Ah";
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
+    }
+
+    private int sweep(Path into, String... more) {
+        List<String> words = new ArrayList<>(List.of("sweep", DEMO, "--out", into.toString()));
+        words.addAll(List.of(more));
+        return run(words.toArray(String[]::new));
+    }
+
+    private static List<Map<String, String>> rows(Path file) throws IOException {
+        try (Reader text = Files.newBufferedReader(file)) {
+            return CSVFormat.DEFAULT.builder().setHeader().get().parse(text).stream()
+                    .map(CSVRecord::toMap)
+                    .toList();
+        }
+    }
+
+    @Test
+    void aCellEqualsTheSingleRunToTheLastDigit() throws IOException {
+        Path swept = folder.resolve("swept");
+        assertThat(sweep(swept, "--vary", "option=less heat, second alternator", "--vary", "solar.power=0.4, 0.75 kW"))
+                .as(err.toString())
+                .isZero();
+        List<Map<String, String>> cells = rows(swept.resolve("sweep.csv"));
+        assertThat(cells).hasSize(4);
+        for (Map<String, String> cell : cells) {
+            Path single = folder.resolve("single-" + cell.get("row"));
+            assertThat(run(
+                            "run",
+                            DEMO,
+                            "--option",
+                            cell.get("option"),
+                            "--set",
+                            "solar.power=" + cell.get("solar.power (kW)") + " kW",
+                            "--out",
+                            single.toString()))
+                    .isZero();
+            Map<String, String> alone = rows(single.resolve("options.csv")).get(0);
+            alone.remove("option");
+            assertThat(alone).hasSizeGreaterThan(50);
+            assertThat(cell).containsAllEntriesOf(alone);
+        }
+        assertThat(cells.get(0).keySet()).startsWith("row", "option", "solar.power (kW)", "days to empty (days)");
+    }
+
+    @Test
+    void theNumberOfWorkersDoesNotShow() throws IOException {
+        String[] vary = {
+            "--vary", "battery.capacity=200..640 Ah step 10 Ah", "--vary", "cabin.set.asleep=24, 26 °C", "-j"
+        };
+        for (String workers : List.of("1", "2", "8")) {
+            Path into = folder.resolve(workers);
+            assertThat(sweep(
+                            into,
+                            Stream.concat(Stream.of(vary), Stream.of(workers)).toArray(String[]::new)))
+                    .as(err.toString())
+                    .isZero();
+            for (String file : List.of("sweep.csv", "sweep.json", "days-to-empty.svg")) {
+                assertThat(into.resolve(file))
+                        .hasSameBinaryContentAs(folder.resolve("1").resolve(file));
+            }
+        }
+        assertThat(rows(folder.resolve("8/sweep.csv"))).hasSize(90);
+    }
+
+    @Test
+    void togetherVariesInStep() throws IOException {
+        assertThat(sweep(
+                        folder,
+                        "--vary",
+                        "battery.capacity=300, 600 Ah",
+                        "--vary",
+                        "solar.power=400, 800 W",
+                        "--together"))
+                .isZero();
+        List<Map<String, String>> cells = rows(folder.resolve("sweep.csv"));
+        assertThat(cells).hasSize(2);
+        assertThat(cells.get(1)).containsEntry("battery.capacity (Ah)", "600").containsEntry("solar.power (W)", "800");
+    }
+
+    /** A sweep that the scenario keeps is the sweep of the same words in the line; a wrong one is told with its place. */
+    @Test
+    void namedSweepsAreKeptInTheScenario() throws IOException {
+        String demo = Files.readString(Path.of(DEMO));
+        String weather = folder.toAbsolutePath()
+                .relativize(Path.of("weather-profiles/low-desert-summer.csv").toAbsolutePath())
+                .toString();
+        String text = demo.replace("../weather-profiles/low-desert-summer.csv", weather)
+                + "sweeps:\n  bank: {battery.capacity: 300..500 Ah step 100 Ah, option: all}\n";
+        Path kept = folder.resolve("kept.yaml");
+        Files.writeString(kept, text);
+        Path a = folder.resolve("a");
+        Path b = folder.resolve("b");
+        assertThat(run("sweep", kept.toString(), "--named", "bank", "--out", a.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(sweep(b, "--vary", "battery.capacity=300..500 Ah step 100 Ah", "--vary", "option=all"))
+                .isZero();
+        assertThat(a.resolve("sweep.csv")).hasSameBinaryContentAs(b.resolve("sweep.csv"));
+        assertThat(run("sweep", kept.toString(), "--named", "sun")).isEqualTo(2);
+        assertThat(err.toString()).contains("There is no sweep \"sun\"", "Its sweeps: \"bank\".");
+        Files.writeString(kept, text.replace("500 Ah step", "500 kg step"));
+        err.getBuffer().setLength(0);
+        assertThat(run("check", kept.toString())).isEqualTo(2);
+        assertThat(err.toString())
+                .matches("kept\\.yaml:\\d+:\\d+: Sweep \"bank\": battery\\.capacity \"500 kg\" is a mass\\. .*\\R");
+    }
+
+    @Test
+    void screenAndSummaryTellTheSame() {
+        assertThat(sweep(folder, "--vary", "option=all")).isZero();
+        String screen = out.toString();
+        assertThat(screen).contains("Of 5 designs 1 holds; 4 are empty", "By option:", "second alternator: 1 holds");
+        out.getBuffer().setLength(0);
+        assertThat(run("sweep", "--summary", folder.resolve("sweep.csv").toString()))
+                .isZero();
+        assertThat(screen).contains(out.toString());
+    }
+
+    /** The process is ended by the system's kill, which it cannot notice, at random sizes of its table. */
+    @Test
+    void aKilledSweepEndsWithTheSameBytesWhenResumed() throws IOException, InterruptedException {
+        Path whole = folder.resolve("whole");
+        Path killed = folder.resolve("killed");
+        assertThat(sweep(whole, "--vary", MANY)).as(err.toString()).isZero();
+        long size = Files.size(whole.resolve("sweep.csv"));
+        Random random = new Random(20261125);
+        Path partial = killed.resolve("sweep.partial.csv");
+        int kills = 0;
+        for (long end = random.nextInt(20_000); end < size * 3 / 4; end += 8_192 + random.nextInt(30_000)) {
+            kills += kill(child(killed), partial, end) ? 1 : 0;
+        }
+        assertThat(kills).isPositive();
+        assertThat(sweep(killed, "--vary", MANY)).isEqualTo(2);
+        assertThat(err.toString()).contains("rows of an unfinished sweep. Add --resume to go on with it, or delete it");
+        assertThat(sweep(killed, "--vary", "battery.capacity=201..301 Ah step 1 Ah", "--resume"))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("was begun with another scenario, weather or values to vary");
+        assertThat(sweep(killed, "--vary", MANY, "--resume")).as(err.toString()).isZero();
+        for (String file : List.of("sweep.csv", "sweep.json")) {
+            assertThat(killed.resolve(file)).hasSameBinaryContentAs(whole.resolve(file));
+        }
+        assertThat(partial).doesNotExist();
+        assertThat(sweep(killed, "--vary", MANY, "--resume")).isZero();
+        assertThat(killed.resolve("sweep.csv")).hasSameBinaryContentAs(whole.resolve("sweep.csv"));
+    }
+
+    private static Process child(Path into) throws IOException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Main.class.getName(),
+                        "sweep",
+                        DEMO,
+                        "--vary",
+                        MANY,
+                        "--resume",
+                        "-j",
+                        "1",
+                        "--out",
+                        into.toString())
+                .redirectErrorStream(true)
+                .redirectOutput(new File(into + ".log"))
+                .start();
+    }
+
+    /** Whether the process was still at work when its table had grown to a size. */
+    private static boolean kill(Process process, Path table, long bytes) throws IOException, InterruptedException {
+        while (process.isAlive() && !(Files.exists(table) && Files.size(table) >= bytes)) {
+            TimeUnit.MILLISECONDS.sleep(5);
+        }
+        boolean atWork = process.isAlive();
+        process.destroyForcibly().waitFor();
+        return atWork;
+    }
+
+    @Test
+    void aFolderThatCannotBeWrittenIsSaidPlainly() throws IOException {
+        Path blocked = folder.resolve("file");
+        Files.writeString(blocked, "not a folder");
+        assertThat(sweep(blocked.resolve("results"), "--vary", "option=all")).isEqualTo(4);
+        assertThat(err.toString()).startsWith("Cannot write ").doesNotContain("Exception");
+    }
+
+    /** A design that cannot be keeps its row, with the reason; the others run. */
+    @Test
+    void impossibleCombinationsAreToldInTheirRows() throws IOException {
+        assertThat(sweep(folder, "--vary", "cabin.comfort.low=10, 22 °C", "--vary", "cabin.comfort.high=24, 20 °C"))
+                .as(err.toString())
+                .isZero();
+        List<Map<String, String>> cells = rows(folder.resolve("sweep.csv"));
+        assertThat(cells.get(3).get("why impossible")).isNotEmpty();
+        assertThat(cells.get(3).get("days to empty (days)")).isEmpty();
+        assertThat(cells.get(3).get("holds")).isEmpty();
+        assertThat(cells.subList(0, 3))
+                .allMatch(cell -> cell.get("why impossible").isEmpty());
+        assertThat(out.toString()).contains("1 is impossible");
+    }
+
+    static Stream<Arguments> wrong() throws IOException {
+        String text = new String(
+                SweepCommandTest.class
+                        .getResourceAsStream("/ampdays/wrong-sweeps.txt")
+                        .readAllBytes(),
+                StandardCharsets.UTF_8);
+        return Arrays.stream(text.split("\n\n", -1)).skip(1).map(block -> {
+            String[] lines = block.strip().split("\n", 2);
+            return Arguments.of(lines[0], lines[1]);
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("wrong")
+    void wrongSweepsAreRefusedWithTheseWords(String words, String message) {
+        Path into = folder.resolve("results");
+        assertThat(sweep(into, words.split("\\|", -1))).isEqualTo(2);
+        assertThat(err.toString().strip()).isEqualTo(message);
+        assertThat(into).doesNotExist();
+    }
+}
