@@ -113,8 +113,9 @@ final class SweepCommand implements Callable<Integer> {
         SortedSet<String> uses = prepare(loaded, grid);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
         String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
-        try (SweepFiles files = new SweepFiles(folder, grid, uses, study)) {
-            long done = run(loaded, grid, files);
+        try (SweepFiles files = new SweepFiles(folder, grid, uses, study);
+                Interruption interruption = new Interruption()) {
+            long done = run(loaded, grid, files, interruption);
             loaded.remarks().forEach(spec.commandLine().getErr()::println);
             if (done < grid.rows()) {
                 PrintWriter err = spec.commandLine().getErr();
@@ -214,11 +215,11 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     /** How many rows are finished at the end. */
-    private long run(Loaded loaded, Grid grid, SweepFiles files) throws IOException, InputException {
+    private long run(Loaded loaded, Grid grid, SweepFiles files, Interruption interruption)
+            throws IOException, InputException {
         long before = files.begin(resume);
         Sweep sweep = new Sweep(loaded.file(), grid, loaded.planner(Outputs.STEP_SECONDS));
-        try (Interruption interruption = new Interruption();
-                Progress progress = new Progress(before, grid.rows())) {
+        try (Progress progress = new Progress(before, grid.rows())) {
             sweep.run(
                     before,
                     workers,

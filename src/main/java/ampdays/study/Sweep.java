@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
 /**
  * Runs every design of a grid. Workers take stretches of rows; what they made is handed over in the order of the rows, so
  * the number of workers does not show in the result. At any time only a few stretches are under way: memory does not grow
- * with the number of rows. Tests: {@code SweepTest}.
+ * with the number of rows. Tests: {@code SweepCommandTest}.
  */
 public final class Sweep {
     /** Rows that a worker takes at a time. */
