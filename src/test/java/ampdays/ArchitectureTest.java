@@ -39,6 +39,8 @@ class ArchitectureTest {
             map.put(physics, List.of("units"));
         }
         map.put("pv", List.of("units", "sun"));
+        // an audit tells loads, and when they run
+        map.put("audit", List.of("units", "load"));
         for (String withHeatNodes : List.of("cabin", "cooling", "alternator", "battery")) {
             map.put(withHeatNodes, List.of("units", "heat"));
         }
@@ -47,7 +49,7 @@ class ArchitectureTest {
         map.put("results", List.of("units"));
         map.put("sim", join(zeroAndOne, List.of("scenario", "results")));
         map.put("study", List.of("units", "scenario", "results", "sim", "wiring"));
-        map.put("io", join(zeroAndOne, List.of("scenario", "results")));
+        map.put("io", join(zeroAndOne, List.of("audit", "scenario", "results")));
         map.put("chart", List.of("units", "results", "study"));
         map.put("chart.jfree", List.of("chart", "units"));
         map.put("report", List.of("units", "results", "study", "scenario", "wiring", "chart"));
@@ -55,7 +57,16 @@ class ArchitectureTest {
                 "cli",
                 join(
                         zeroAndOne,
-                        List.of("scenario", "results", "sim", "study", "io", "chart", "chart.jfree", "report")));
+                        List.of(
+                                "audit",
+                                "scenario",
+                                "results",
+                                "sim",
+                                "study",
+                                "io",
+                                "chart",
+                                "chart.jfree",
+                                "report")));
         return map;
     }
 
