@@ -1,5 +1,7 @@
 package ampdays.audit;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -17,6 +19,9 @@ public record Draw(
     /** What draws with everything switched off. */
     public static final String BASE = "base draw";
 
+    /** An uncertainty that begins with less than this is shown with two digits, else with one; from memory. */
+    private static final double MOST_WITH_TWO_DIGITS = 3.55;
+
     public Draw {
         names = List.copyOf(names);
         lines = List.copyOf(lines);
@@ -26,6 +31,25 @@ public record Draw(
     public String label() {
         int last = names.size() - 1;
         return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+    }
+
+    /** The draw to the digits that its uncertainty allows: two of its own at most (JCGM 100:2008, 7.2.6). */
+    public String ampsText() {
+        return known ? rounded(amps) + " A" : "not known";
+    }
+
+    /** The uncertainty, to the same digits. */
+    public String plusMinusText() {
+        return known ? "± " + rounded(plusMinusA) + " A" : "";
+    }
+
+    private String rounded(double value) {
+        int place = (int) Math.floor(Math.log10(plusMinusA));
+        boolean twoDigits = plusMinusA < MOST_WITH_TWO_DIGITS * Math.pow(10, place);
+        int decimals = Math.min(3, Math.max(0, (twoDigits ? 1 : 0) - place));
+        return BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     public boolean isBase() {

@@ -19,7 +19,7 @@ public enum UsualUse {
     LIGHTS("lights?|lamps?|lighting|leds?", 2, 4, "18:00-23:00"),
     PUMP("pumps?", 0.2, 0.5, "occupied"),
     LAPTOP("laptops?|computers?|notebooks?", 3, 6, "awake"),
-    PHONE("phones?|tablets?|cameras?", 1, 3, "always"),
+    PHONE("phones?|tablets?", 1, 3, "always"),
     HEATER("heaters?|heating|furnace", 5, 9, "asleep"),
     HOB("hobs?|induction|cooktops?|cooker|stove", 0.2, 0.5, "awake"),
     MICROWAVE("microwaves?", 0.05, 0.15, "awake"),

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -18,18 +19,24 @@ final class PlainHeading {
             Set.of("title", "latitude", "longitude", "elevation", "utc-offset", "interval", "stamp");
 
     private final WeatherText text;
+    private final Set<String> keys;
     private final Map<String, Entry> entries = new HashMap<>();
     private int lines;
 
     /** A value and where it stands. */
     record Entry(int line, int column, String value) {}
 
-    private PlainHeading(WeatherText text) {
+    private PlainHeading(WeatherText text, Set<String> keys) {
         this.text = text;
+        this.keys = keys;
     }
 
     static PlainHeading of(WeatherText text) {
-        PlainHeading heading = new PlainHeading(text);
+        return of(text, KEYS);
+    }
+
+    static PlainHeading of(WeatherText text, Set<String> keys) {
+        PlainHeading heading = new PlainHeading(text, keys);
         int line = 1;
         while (line <= text.size()
                 && (text.line(line).startsWith("#") || text.line(line).isBlank())) {
@@ -72,7 +79,7 @@ final class PlainHeading {
         }
         String key = matcher.group(1).toLowerCase(Locale.ROOT);
         Entry entry = new Entry(line, matcher.start(2) + 1, matcher.group(2).strip());
-        if (KEYS.contains(key) && entries.putIfAbsent(key, entry) != null) {
+        if (keys.contains(key) && entries.putIfAbsent(key, entry) != null) {
             text.add(line, 1, "the heading says \"" + key + "\" twice.");
         }
     }
@@ -89,6 +96,11 @@ final class PlainHeading {
             text.add(0, 0, "the heading lacks a line \"# " + key + ": …\" (" + meaning + ").");
         }
         return entry;
+    }
+
+    /** The value of a key that may be missing. */
+    Optional<Entry> optional(String key) {
+        return Optional.ofNullable(entries.get(key));
     }
 
     double latitudeDeg() {

@@ -14,7 +14,7 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
-/** The lines of a weather file and their cells, with the problems found in them. */
+/** The lines of a file of weather or readings and their cells, with the problems found in them. */
 final class WeatherText {
     private static final int MOST_PROBLEMS = 20;
     private static final int LINES_LOOKED_AT = 20;
@@ -23,12 +23,23 @@ final class WeatherText {
 
     private final String file;
     private final List<String> lines;
+    private final char separator;
     private final List<InputProblem> problems = new ArrayList<>();
     private int problemsLeftOut;
 
-    private WeatherText(String file, List<String> lines) {
+    private WeatherText(String file, List<String> lines, char separator) {
         this.file = file;
         this.lines = lines;
+        this.separator = separator;
+    }
+
+    /** The same lines with another sign between cells. */
+    WeatherText separatedBy(char sign) {
+        return new WeatherText(file, lines, sign);
+    }
+
+    char separator() {
+        return separator;
     }
 
     /**
@@ -73,7 +84,7 @@ final class WeatherText {
         while (!lines.isEmpty() && lines.get(lines.size() - 1).isBlank()) {
             lines.remove(lines.size() - 1);
         }
-        return new WeatherText(file, lines);
+        return new WeatherText(file, lines, ',');
     }
 
     /** Spreadsheets of many countries write semicolons between cells, and then a comma in numbers. */
@@ -131,6 +142,7 @@ final class WeatherText {
     List<CSVRecord> records(int from, int to, boolean quotes) throws InputException {
         CSVFormat format = CSVFormat.DEFAULT
                 .builder()
+                .setDelimiter(separator)
                 .setIgnoreEmptyLines(false)
                 .setIgnoreSurroundingSpaces(true)
                 .setQuote(quotes ? '"' : null)
@@ -151,7 +163,7 @@ final class WeatherText {
         for (int i = 0; i < text.length() && left > 0; i++) {
             char c = text.charAt(i);
             quoted ^= c == '"';
-            if (c == ',' && !quoted) {
+            if (c == separator && !quoted) {
                 left--;
                 if (left == 0) {
                     return i + 2;

@@ -9,8 +9,13 @@ import java.util.List;
 import java.util.Locale;
 
 /** When a load may run, from a text such as {@code awake, 19:00-22:30}. */
-record LoadTimes(Occasion occasion, List<ClockWindow> windows) {
-    static LoadTimes parse(String text) throws QuantityException {
+public record LoadTimes(Occasion occasion, List<ClockWindow> windows) {
+    public LoadTimes {
+        windows = List.copyOf(windows);
+    }
+
+    /** Reads such a text; the exception's message is a whole sentence. */
+    public static LoadTimes parse(String text) throws QuantityException {
         Occasion occasion = null;
         List<ClockWindow> windows = new ArrayList<>();
         for (String part : text.split(",", -1)) {

@@ -36,7 +36,7 @@ class CommandLineTest {
     @Test
     void helpNamesEveryCommand() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("new", "check", "run", "compare", "weather", "Exit codes");
+        assertThat(out.toString()).contains("new", "check", "run", "compare", "audit", "weather", "Exit codes");
         assertThat(err.toString()).isEmpty();
     }
 
@@ -136,6 +136,48 @@ class CommandLineTest {
         assertThat(run("new", file.toString())).isEqualTo(2);
         assertThat(err.toString()).contains("exists already");
         assertThat(Files.readString(file)).isEqualTo(before);
+    }
+
+    @Test
+    void auditWritesLoadsThatAScenarioTakesInAndNeverOverwrites() throws IOException {
+        Path readings = folder.resolve("readings.csv");
+        Path loads = folder.resolve("loads.yaml");
+        assertThat(run("audit", "--example", readings.toString())).isZero();
+        assertThat(run("audit", readings.toString(), "--out", loads.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(Files.readString(loads)).contains("(measured: ±", "(practice");
+        Path scenario = folder.resolve("van.yaml");
+        String weather = Path.of("weather-profiles/low-desert-summer.csv")
+                .toAbsolutePath()
+                .toString();
+        assertThat(run("new", scenario.toString(), "--weather", weather)).isZero();
+        String starter = Files.readString(scenario);
+        String withoutLoads =
+                starter.substring(0, starter.indexOf("loads:")) + starter.substring(starter.indexOf("options:"));
+        Files.writeString(scenario, "use: loads.yaml\n" + withoutLoads);
+        assertThat(run("check", scenario.toString())).as(err.toString()).isZero();
+        assertThat(run("run", scenario.toString(), "--show")).isZero();
+        assertThat(out.toString()).containsPattern("loads\\.roof fan\\.draw .*measured");
+        String before = Files.readString(loads);
+        assertThat(run("audit", readings.toString(), "--out", loads.toString())).isEqualTo(2);
+        assertThat(run("audit", "--example", readings.toString())).isEqualTo(2);
+        assertThat(Files.readString(loads)).isEqualTo(before);
+    }
+
+    @Test
+    void auditTellsAsJsonWhatItPrints() throws IOException {
+        Path readings = folder.resolve("readings.csv");
+        assertThat(run("audit", "--example", readings.toString())).isZero();
+        out.getBuffer().setLength(0);
+        assertThat(run("audit", readings.toString(), "--json")).isZero();
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertThat(json.get("draws")).hasSize(6);
+        assertThat(json.get("draws").get(4).get("names").get(0).asText()).isEqualTo("water pump");
+        // the example's own rows: 10.1 A with the pump, 4.8 A without, 14.2 A at its start
+        assertThat(json.get("draws").get(4).get("drawA").asDouble()).isCloseTo(5.3, within(0.1));
+        assertThat(json.get("draws").get(4).get("surgeA").asDouble()).isCloseTo(9.4, within(0.1));
+        assertThat(json.get("day").get("hourAh")).hasSize(24);
     }
 
     @Test

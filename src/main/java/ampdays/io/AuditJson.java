@@ -1,0 +1,121 @@
+package ampdays.io;
+
+import ampdays.audit.Audit;
+import ampdays.audit.AuditedDay;
+import ampdays.audit.Draw;
+import ampdays.audit.Misfit;
+import ampdays.audit.Readings;
+import ampdays.audit.Untold;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.List;
+
+/** An audit as one JSON document. Its form is told in docs/READINGS.md. */
+public final class AuditJson {
+    private AuditJson() {}
+
+    /** Writes the document and a line end, and leaves the writer open. */
+    public static void write(Writer writer, Readings readings, Audit audit, AuditedDay day) throws IOException {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        try (JsonGenerator json = new JsonFactory().createGenerator(writer)) {
+            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+            json.setPrettyPrinter(
+                    new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+            json.writeStartObject();
+            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
+            json.writeStringField("title", readings.title());
+            json.writeNumberField("readings", readings.rows().size());
+            json.writeNumberField("resolutionA", readings.resolutionA());
+            strings(json, "notes", readings.notes());
+            json.writeArrayFieldStart("draws");
+            for (Draw draw : audit.draws()) {
+                draw(json, draw);
+            }
+            json.writeEndArray();
+            json.writeNumberField("driftA", audit.driftA());
+            json.writeNumberField("driftPlusMinusA", audit.driftPlusMinusA());
+            json.writeNumberField("scatter", audit.scatter());
+            json.writeNumberField("spareReadings", audit.spare());
+            json.writeArrayFieldStart("untold");
+            for (Untold untold : audit.untold()) {
+                json.writeStartObject();
+                strings(json, "names", untold.names());
+                json.writeArrayFieldStart("next");
+                for (Untold.Next next : untold.next()) {
+                    json.writeStartObject();
+                    json.writeStringField("switch", next.appliance());
+                    json.writeBooleanField("on", next.toOn());
+                    json.writeEndObject();
+                }
+                json.writeEndArray();
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("contradictions");
+            for (Misfit misfit : audit.misfits()) {
+                json.writeStartObject();
+                lines(json, misfit.lines());
+                json.writeNumberField("offA", misfit.offA());
+                json.writeBooleanField("leftOut", misfit.leftOut());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            day(json, day);
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+    }
+
+    private static void draw(JsonGenerator json, Draw draw) throws IOException {
+        json.writeStartObject();
+        strings(json, "names", draw.names());
+        number(json, "drawA", draw.amps());
+        number(json, "plusMinusA", draw.plusMinusA());
+        number(json, "surgeA", draw.surgeA());
+        lines(json, draw.lines());
+        json.writeEndObject();
+    }
+
+    private static void day(JsonGenerator json, AuditedDay day) throws IOException {
+        json.writeObjectFieldStart("day");
+        json.writeArrayFieldStart("hourAh");
+        for (double ah : day.hourAh()) {
+            json.writeNumber(ah);
+        }
+        json.writeEndArray();
+        json.writeNumberField("hoursNotToldAh", day.elsewhereAh());
+        strings(json, "counted", day.counted().stream().map(Draw::label).toList());
+        strings(json, "asked", day.asked().stream().map(Draw::label).toList());
+        json.writeNumberField("leastAskedAh", day.leastAskedAh());
+        json.writeNumberField("mostAskedAh", day.mostAskedAh());
+        json.writeEndObject();
+    }
+
+    private static void strings(JsonGenerator json, String field, List<String> values) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String value : values) {
+            json.writeString(value);
+        }
+        json.writeEndArray();
+    }
+
+    private static void lines(JsonGenerator json, List<Integer> lines) throws IOException {
+        json.writeArrayFieldStart("lines");
+        for (int line : lines) {
+            json.writeNumber(line);
+        }
+        json.writeEndArray();
+    }
+
+    private static void number(JsonGenerator json, String field, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(field, value);
+        } else {
+            json.writeNullField(field);
+        }
+    }
+}

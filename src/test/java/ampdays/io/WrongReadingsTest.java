@@ -1,0 +1,100 @@
+package ampdays.io;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.within;
+
+import ampdays.audit.Reading;
+import ampdays.audit.Readings;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Wrong lists of readings and the exact message each gets, and forms that are right; there is no outside source. */
+class WrongReadingsTest {
+    private static final String RIGHT = WrongScenarioTest.resource("right-readings.csv");
+
+    @TempDir
+    private Path folder;
+
+    record Case(String name, String taken, String put, List<String> messages) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void eachMistakeGetsItsMessages(Case wrong) throws IOException {
+        assertThat(wrong.taken().equals("WHOLE") || RIGHT.contains(wrong.taken()))
+                .isTrue();
+        int at = RIGHT.indexOf(wrong.taken());
+        String text = at < 0
+                ? wrong.put()
+                : RIGHT.substring(0, at)
+                        + wrong.put()
+                        + RIGHT.substring(at + wrong.taken().length());
+        Path file = written(text);
+        InputException refused = catchThrowableOfType(InputException.class, () -> ReadingsReader.read(file));
+        assertThat(refused.problems().stream().map(InputProblem::toString)).containsExactlyElementsOf(wrong.messages());
+    }
+
+    static Stream<Case> cases() {
+        List<Case> cases = new ArrayList<>();
+        for (String block : WrongScenarioTest.resource("wrong-readings.txt").split("(?m)^=== ", -1)) {
+            if (!block.isBlank()) {
+                List<String> lines = block.lines().toList();
+                cases.add(new Case(
+                        lines.get(0),
+                        lines.get(1).substring(2),
+                        lines.get(2).substring(2).replace("\\n", "\n").replace("\\0", "\u0003"),
+                        lines.subList(3, lines.size())));
+            }
+        }
+        return cases.stream();
+    }
+
+    @Test
+    void theRightFileIsReadWithDischargeAsPlus() throws IOException, InputException {
+        Readings readings = ReadingsReader.read(written(RIGHT));
+        assertThat(readings.appliances()).containsExactly("lamp", "pump", "fan");
+        assertThat(readings.rows().stream().map(Reading::currentA)).containsExactly(0.5, 1.9, 6.9, 3.9, 3.9);
+        assertThat(readings.rows().get(3).on()).containsExactly("lamp", "fan");
+        assertThat(readings.rows().get(2).surgeA()).isEqualTo(12);
+        assertThat(readings.notes()).isEmpty();
+    }
+
+    /** By logic: semicolons with decimal commas, a byte order mark, CRLF and milliamps say the same. */
+    @Test
+    void formsOfOtherCountriesAndSpreadsheetsSayTheSame() throws IOException, InputException {
+        String text = "\uFEFFstep;current mA;note\r\nall off;500,0;\r\n+lamp;1900,0;\r\n\"+pump; -lamp\";5500,5;\r\n";
+        Readings readings = ReadingsReader.read(written(text));
+        assertThat(readings.rows()).hasSize(3);
+        assertThat(readings.rows().get(2).currentA()).isCloseTo(5.5005, within(1e-12));
+        assertThat(readings.rows().get(2).on()).containsExactly("pump");
+        assertThat(readings.resolutionA()).isCloseTo(0.0001, within(1e-12));
+        assertThat(readings.notes()).hasSize(2);
+    }
+
+    /** By logic: while 20 A of charge hide the draws, switching on still takes from the reading. */
+    @Test
+    void theSignIsToldBySwitchingNotByTheReading() throws IOException, InputException {
+        Readings readings = ReadingsReader.read(written("step,current A\nall off,20.0\nlamp on,18.5\nfan on,15.5\n"));
+        assertThat(readings.rows().stream().map(Reading::currentA)).containsExactly(-20.0, -18.5, -15.5);
+    }
+
+    private Path written(String text) throws IOException {
+        Path file = folder.resolve("readings.csv");
+        Files.write(file, text.getBytes(StandardCharsets.UTF_8));
+        return file;
+    }
+}
