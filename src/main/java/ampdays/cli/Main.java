@@ -55,6 +55,7 @@ public final class Main {
         commands.put("sweep", SweepCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("weather", WeatherCommand.class);
+        commands.put("presets", PresetsCommand.class);
         return commands;
     }
 

@@ -2,9 +2,11 @@ package ampdays.io;
 
 import ampdays.io.ScenarioWalk.Entry;
 import ampdays.scenario.Origin;
+import ampdays.scenario.Parameter;
 import ampdays.scenario.Presets;
 import ampdays.scenario.Presets.Preset;
 import ampdays.scenario.Registry;
+import ampdays.scenario.Section;
 import ampdays.scenario.Value;
 import ampdays.units.QuantityException;
 import java.io.IOException;
@@ -16,12 +18,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
-import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
-/** Reads the generic classes that the program brings along. */
+/**
+ * Reads the generic classes that the program brings along, a file for each section that takes presets. A value is
+ * written as in a scenario, with the usual range of its class in square brackets: {@code 280 A [240 to 320 A] (practice)}.
+ */
 public final class PresetReader {
-    private static final String RESOURCE = "/ampdays/presets/presets.yaml";
+    private static final String FOLDER = "/ampdays/presets/";
 
     private static final Presets PRESETS = read();
 
@@ -32,59 +36,65 @@ public final class PresetReader {
     }
 
     private static Presets read() {
-        List<InputProblem> problems = new ArrayList<>();
-        MappingNode root = YamlText.map("presets.yaml", text(), problems)
-                .orElseThrow(() -> new IllegalStateException(problems.toString()));
-        ScenarioWalk walk = new ScenarioWalk("presets.yaml", problems);
         Map<String, Map<String, Preset>> sections = new LinkedHashMap<>();
-        walk.entries(root).forEach((section, presets) -> {
-            Map<String, Preset> named = new LinkedHashMap<>();
-            walk.entries(map(presets))
-                    .forEach((name, values) -> named.put(name, preset(walk, section, name, map(values))));
-            sections.put(section, named);
-        });
-        if (!problems.isEmpty()) {
-            throw new IllegalStateException(problems.toString());
+        for (Section section : Registry.sections()) {
+            if (section.takesPresets()) {
+                sections.put(section.name(), section(section.name()));
+            }
         }
         return new Presets(sections);
     }
 
-    private static String text() {
-        try (InputStream in = PresetReader.class.getResourceAsStream(RESOURCE)) {
+    private static Map<String, Preset> section(String section) {
+        String file = section + ".yaml";
+        List<InputProblem> problems = new ArrayList<>();
+        MappingNode root = YamlText.map(file, text(file), problems)
+                .orElseThrow(() -> new IllegalStateException(problems.toString()));
+        ScenarioWalk walk = new ScenarioWalk(file, problems);
+        Map<String, Preset> presets = new LinkedHashMap<>();
+        walk.entries(root).forEach((name, entry) -> presets.put(name, preset(walk, section, name, entry)));
+        if (!problems.isEmpty()) {
+            throw new IllegalStateException(problems.toString());
+        }
+        return presets;
+    }
+
+    private static String text(String file) {
+        try (InputStream in = PresetReader.class.getResourceAsStream(FOLDER + file)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Preset preset(ScenarioWalk walk, String section, String name, MappingNode map) {
+    private static Preset preset(ScenarioWalk walk, String section, String name, Entry preset) {
+        if (!(preset.value() instanceof MappingNode map)) {
+            throw new IllegalStateException(name + " is not a map");
+        }
         Map<String, Value> values = new LinkedHashMap<>();
+        Map<String, String> ranges = new LinkedHashMap<>();
         String about = "";
         for (Map.Entry<String, Entry> entry : walk.entries(map).entrySet()) {
-            Node node = entry.getValue().value();
-            String text = node instanceof ScalarNode scalar ? YamlText.text(scalar) : "";
+            String text = entry.getValue().value() instanceof ScalarNode scalar ? YamlText.text(scalar) : "";
             if (entry.getKey().equals("about")) {
                 about = text;
                 continue;
             }
             String path = section + "." + entry.getKey();
+            Parameter parameter =
+                    Registry.parameter(path).orElseThrow(() -> new IllegalStateException(path + " is not known"));
+            int range = text.indexOf('[');
+            if (range >= 0) {
+                int end = text.indexOf(']', range);
+                ranges.put(path, text.substring(range + 1, end));
+                text = text.substring(0, range) + text.substring(end + 1).strip();
+            }
             try {
-                values.put(
-                        path,
-                        Registry.parameter(path)
-                                .orElseThrow(() -> new IllegalStateException(path + " is not known"))
-                                .read(text, Origin.preset(name)));
+                values.put(path, parameter.read(text, Origin.preset(name)));
             } catch (QuantityException e) {
                 throw new IllegalStateException(path + " " + e.getMessage(), e);
             }
         }
-        return new Preset(name, about, values);
-    }
-
-    private static MappingNode map(Entry entry) {
-        if (entry.value() instanceof MappingNode map) {
-            return map;
-        }
-        throw new IllegalStateException(YamlText.text(entry.key()) + " is not a map");
+        return new Preset(name, about, values, ranges);
     }
 }

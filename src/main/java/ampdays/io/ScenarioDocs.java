@@ -164,7 +164,8 @@ public final class ScenarioDocs {
 
                 ## Presets
 
-                Generic classes, no product. Replace what you know better.
+                Generic classes, no product. Replace what you know better. In square brackets: the usual range of the class.
+                `ampdays presets KIND NAME` shows one of them with its notes and the lines for a scenario.
 
                 | section | preset | about | values |
                 |---|---|---|---|
@@ -174,6 +175,7 @@ public final class ScenarioDocs {
                 List<String> values = new ArrayList<>();
                 preset.values()
                         .forEach((path, value) -> values.add(path.substring(section.length() + 1) + " " + value.text()
+                                + range(preset, path)
                                 + value.mark().map(m -> " (" + m.label() + ")").orElse("")));
                 page.append("| ")
                         .append(section)
@@ -186,6 +188,11 @@ public final class ScenarioDocs {
                         .append(" |\n");
             }
         }
+    }
+
+    private static String range(Presets.Preset preset, String path) {
+        String range = preset.ranges().get(path);
+        return range == null ? "" : " [" + range + "]";
     }
 
     private static void units(StringBuilder page) {

@@ -35,11 +35,7 @@ public final class SummaryJson {
     public static void write(
             Writer writer, String scenario, String title, List<RunResult> options, Map<String, Causes> causes)
             throws IOException {
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = new JsonFactory().createGenerator(writer)) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            json.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+        try (JsonGenerator json = generator(writer)) {
             json.writeStartObject();
             json.writeNumberField("schemaVersion", SCHEMA_VERSION);
             json.writeStringField("scenario", scenario);
@@ -52,6 +48,16 @@ public final class SummaryJson {
             json.writeEndObject();
             json.writeRaw('\n');
         }
+    }
+
+    /** A generator with an indent of two blanks that leaves the writer open. */
+    static JsonGenerator generator(Writer writer) throws IOException {
+        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+        return new JsonFactory()
+                .createGenerator(writer)
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .setPrettyPrinter(
+                        new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
     }
 
     private static void option(JsonGenerator json, RunResult run, Optional<Causes> causes) throws IOException {

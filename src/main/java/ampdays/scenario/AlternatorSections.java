@@ -17,7 +17,12 @@ final class AlternatorSections {
                         "factory-alternator",
                         Presence.COMPONENT,
                         "The vehicle's own alternator, feeding the bank through a DC-DC charger.")
-                .presets("factory 180 A class", "factory 220 A class")
+                .presets(
+                        "factory 180 A class",
+                        "factory 220 A class",
+                        "factory 120 A class",
+                        "smart 180 A class",
+                        "smart 220 A class")
                 .required("charger", Dimension.CURRENT, 1, 1000, "Rating of the DC-DC charger at its output.")
                 .fixed("charger-efficiency", Dimension.SHARE, 0.5, 1, "95 %", PRACTICE, "Its output over its input.")
                 .fixed(

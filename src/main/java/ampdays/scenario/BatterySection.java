@@ -51,8 +51,10 @@ final class BatterySection {
                         "lithium iron phosphate 12 V",
                         "lithium iron phosphate 24 V",
                         "lithium iron phosphate 48 V",
+                        "lithium iron phosphate 12 V drop-in",
                         "lead-acid AGM 12 V",
                         "lead-acid AGM 24 V",
+                        "lead-acid gel 12 V",
                         "lead-acid flooded 12 V")
                 .choice("chemistry", List.of(LITHIUM, LEAD_ACID), PRACTICE, "What its cells are made of.")
                 .add(

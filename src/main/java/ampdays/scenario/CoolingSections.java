@@ -13,7 +13,13 @@ final class CoolingSections {
 
     static Section cooling() {
         return new SectionBuilder("cooling", Presence.COMPONENT, "An air conditioner on the house bank.")
-                .presets("variable-speed roof unit", "fixed-speed roof unit")
+                .presets(
+                        "variable-speed roof unit",
+                        "fixed-speed roof unit",
+                        "variable-speed split unit",
+                        "mains roof unit",
+                        "mains roof unit, variable speed",
+                        "under-bench unit")
                 .required("capacity", Dimension.POWER, 100, 20_000, "Total cooling at 35 °C outdoors.")
                 .required("cop", Dimension.NUMBER, 0.5, 10, "Cooling over input there (EER / 3.412).")
                 .choice(
@@ -126,7 +132,13 @@ final class CoolingSections {
 
     static Section refrigerator() {
         return new SectionBuilder("refrigerator", Presence.COMPONENT, "A compressor refrigerator.")
-                .presets("90 L compressor", "50 L compressor")
+                .presets(
+                        "90 L compressor",
+                        "50 L compressor",
+                        "30 L compact",
+                        "80 L chest",
+                        "130 L upright",
+                        "40 L chest freezer")
                 .required("leak", Dimension.CONDUCTANCE, 0.05, 20, "Heat leak of the box.")
                 .required("compressor", Dimension.POWER, 5, 1000, "Input while the compressor runs.")
                 .fixed("inside", Dimension.TEMPERATURE, -25, 15, "4 °C", PRACTICE, "Temperature kept inside.")

@@ -36,7 +36,15 @@ final class LivingSections {
     private static Section cabin() {
         SectionBuilder section = new SectionBuilder(
                         "cabin", Presence.REQUIRED, "The living area, its shell and the temperatures wanted in it.")
-                .presets("high-roof van, insulated", "high-roof van, bare")
+                .presets(
+                        "high-roof van, insulated",
+                        "high-roof van, bare",
+                        "high-roof van, thick foam",
+                        "short low-roof van, insulated",
+                        "short high-roof van, insulated",
+                        "long high-roof van, insulated",
+                        "minibus, glazed",
+                        "box body, sandwich panels")
                 .required("roof", Dimension.AREA, 1, 60, "Opaque roof.")
                 .required("walls", Dimension.AREA, 1, 150, "Opaque side, front and rear walls.")
                 .required("floor", Dimension.AREA, 1, 60, "Floor.")
@@ -288,7 +296,7 @@ final class LivingSections {
 
     private static Section inverter() {
         return new SectionBuilder("inverter", Presence.COMPONENT, "The inverter for household current.")
-                .presets("2,000 W class")
+                .presets("2,000 W class", "1,000 W class", "3,000 W class")
                 .required("rated", Dimension.POWER, 50, 50_000, "Continuous output.")
                 .derived(
                         "idle",

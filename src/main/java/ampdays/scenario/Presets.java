@@ -11,12 +11,29 @@ public record Presets(Map<String, Map<String, Preset>> bySection) {
     /**
      * One generic class.
      *
-     * @param about one sentence
+     * @param about one sentence that tells it from its neighbours; more may follow
      * @param values by path
+     * @param ranges between what the members of the class usually lie, for those of its values that are measured, as
+     *     {@code 240 to 320 A}, by path
      */
-    public record Preset(String name, String about, Map<String, Value> values) {
+    public record Preset(String name, String about, Map<String, Value> values, Map<String, String> ranges) {
+        private static final String TO = " to ";
+
         public Preset {
             values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+            ranges = Collections.unmodifiableMap(new LinkedHashMap<>(ranges));
+        }
+
+        /** The lower end of a range that it has, with its unit. */
+        public String low(String path) {
+            String high = high(path);
+            int unit = high.indexOf(' ');
+            return ranges.get(path).substring(0, ranges.get(path).indexOf(TO)) + (unit < 0 ? "" : high.substring(unit));
+        }
+
+        /** The upper end of a range that it has, with its unit. */
+        public String high(String path) {
+            return ranges.get(path).substring(ranges.get(path).indexOf(TO) + TO.length());
         }
     }
 

@@ -22,4 +22,9 @@ public record Section(String name, Presence presence, String help, List<Paramete
     public Section {
         parameters = List.copyOf(parameters);
     }
+
+    /** Whether generic classes may fill in what is not said. */
+    public boolean takesPresets() {
+        return parameters.stream().anyMatch(p -> p.path().equals(name + ".preset"));
+    }
 }

@@ -23,7 +23,12 @@ final class SolarSection {
     static Section section() {
         SectionBuilder section = new SectionBuilder(
                         "solar", Presence.COMPONENT, "Panels on the roof, with their controller.")
-                .presets("framed panels", "heterojunction panels", "older multicrystalline panels", "bonded panels")
+                .presets(
+                        "framed panels",
+                        "heterojunction panels",
+                        "older multicrystalline panels",
+                        "bonded panels",
+                        "panels on a rack")
                 .required("power", Dimension.POWER, 1, 20_000, "At standard test conditions, all panels.");
         shading(dirt(panels(section)));
         return controller(section).build();

@@ -25,7 +25,7 @@ final class SupplySections {
                         "shore-charger",
                         Presence.COMPONENT,
                         "A charger fed from the hook-up, where the timetable has one.")
-                .presets("50 A class")
+                .presets("50 A class", "30 A class", "80 A class")
                 .required("rated", Dimension.CURRENT, 1, 1000, "Output current at most.")
                 .fixed("efficiency", Dimension.SHARE, 0.3, 1, "90 %", PRACTICE, "Output over input.")
                 .fixed("hook-up", Dimension.POWER, 50, 50_000, "1440 W", PRACTICE, "What the hook-up allows.")

@@ -36,7 +36,8 @@ class CommandLineTest {
     @Test
     void helpNamesEveryCommand() {
         assertThat(run("--help")).isZero();
-        assertThat(out.toString()).contains("new", "check", "run", "compare", "audit", "weather", "Exit codes");
+        assertThat(out.toString())
+                .contains("new", "check", "run", "compare", "sweep", "audit", "weather", "presets", "Exit codes");
         assertThat(err.toString()).isEmpty();
     }
 
@@ -185,7 +186,7 @@ class CommandLineTest {
         assertThat(run("run", DEMO, "--option", "second alternator", "--show")).isZero();
         assertThat(out.toString())
                 .containsPattern("second-alternator\\.rated +270 A +datasheet")
-                .containsPattern("battery\\.charge-rate +0\\.5 C +practice +default")
+                .containsPattern("battery\\.reconnect +15 % +practice +default")
                 .containsPattern("second-alternator\\.curve .*guess +preset large frame");
     }
 

@@ -9,12 +9,14 @@ import ampdays.scenario.Presets;
 import ampdays.scenario.Registry;
 import ampdays.scenario.Section;
 import ampdays.scenario.Value;
+import ampdays.units.QuantityException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -109,16 +111,24 @@ class ScenarioDocsTest {
     }
 
     @Test
-    void everyNumberOfAPresetHasItsMark() {
+    void everyValueOfAPresetHasItsMarkAndEveryMeasureItsRange() throws QuantityException {
         Presets presets = PresetReader.presets();
         for (String section : presets.bySection().keySet()) {
             for (Presets.Preset preset : presets.of(section)) {
                 assertThat(preset.about()).endsWith(".");
-                preset.values().forEach((path, value) -> {
-                    if (!path.equals("battery.cells")) {
-                        assertThat(value.mark()).as(preset.name() + " " + path).isPresent();
+                for (Map.Entry<String, Value> entry : preset.values().entrySet()) {
+                    String path = entry.getKey();
+                    String name = preset.name() + " " + path;
+                    assertThat(entry.getValue().mark()).as(name).isPresent();
+                    Kind kind = Registry.parameter(path).orElseThrow().kind();
+                    assertThat(preset.ranges().containsKey(path)).as(name).isEqualTo(kind instanceof Kind.Measured);
+                    if (kind instanceof Kind.Measured) {
+                        double low = kind.read(preset.low(path)).number();
+                        double high = kind.read(preset.high(path)).number();
+                        assertThat(low).as(name).isLessThan(high);
+                        assertThat(entry.getValue().number()).as(name).isBetween(low, high);
                     }
-                });
+                }
             }
         }
     }
