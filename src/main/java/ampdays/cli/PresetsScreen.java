@@ -60,7 +60,7 @@ final class PresetsScreen {
                 .map(entry -> List.of(
                         key(kind, entry.getKey()),
                         entry.getValue().text(),
-                        preset.ranges().getOrDefault(entry.getKey(), ""),
+                        preset.range(entry.getKey()),
                         entry.getValue().mark().map(Mark::label).orElse(""),
                         entry.getValue().note()))
                 .toList());
@@ -97,7 +97,7 @@ final class PresetsScreen {
         out.println("  preset: " + preset.name());
         for (Parameter parameter : section(kind).parameters()) {
             if (parameter.fallback() instanceof Fallback.Required
-                    && !preset.values().containsKey(parameter.path())) {
+                    && !preset.written().containsKey(parameter.path())) {
                 out.println("  " + key(kind, parameter.path()) + ": …  # yours to say. " + parameter.help());
             }
         }

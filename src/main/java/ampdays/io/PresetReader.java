@@ -1,14 +1,10 @@
 package ampdays.io;
 
 import ampdays.io.ScenarioWalk.Entry;
-import ampdays.scenario.Origin;
-import ampdays.scenario.Parameter;
 import ampdays.scenario.Presets;
 import ampdays.scenario.Presets.Preset;
 import ampdays.scenario.Registry;
 import ampdays.scenario.Section;
-import ampdays.scenario.Value;
-import ampdays.units.QuantityException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -20,10 +16,7 @@ import java.util.Map;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
-/**
- * Reads the generic classes that the program brings along, a file for each section that takes presets. A value is
- * written as in a scenario, with the usual range of its class in square brackets: {@code 280 A [240 to 320 A] (practice)}.
- */
+/** Reads the generic classes that the program brings along, a file for each section that takes presets. */
 public final class PresetReader {
     private static final String FOLDER = "/ampdays/presets/";
 
@@ -71,30 +64,16 @@ public final class PresetReader {
         if (!(preset.value() instanceof MappingNode map)) {
             throw new IllegalStateException(name + " is not a map");
         }
-        Map<String, Value> values = new LinkedHashMap<>();
-        Map<String, String> ranges = new LinkedHashMap<>();
+        Map<String, String> written = new LinkedHashMap<>();
         String about = "";
         for (Map.Entry<String, Entry> entry : walk.entries(map).entrySet()) {
             String text = entry.getValue().value() instanceof ScalarNode scalar ? YamlText.text(scalar) : "";
             if (entry.getKey().equals("about")) {
                 about = text;
-                continue;
-            }
-            String path = section + "." + entry.getKey();
-            Parameter parameter =
-                    Registry.parameter(path).orElseThrow(() -> new IllegalStateException(path + " is not known"));
-            int range = text.indexOf('[');
-            if (range >= 0) {
-                int end = text.indexOf(']', range);
-                ranges.put(path, text.substring(range + 1, end));
-                text = text.substring(0, range) + text.substring(end + 1).strip();
-            }
-            try {
-                values.put(path, parameter.read(text, Origin.preset(name)));
-            } catch (QuantityException e) {
-                throw new IllegalStateException(path + " " + e.getMessage(), e);
+            } else {
+                written.put(section + "." + entry.getKey(), text);
             }
         }
-        return new Preset(name, about, values, ranges);
+        return new Preset(name, about, written);
     }
 }

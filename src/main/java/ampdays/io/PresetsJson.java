@@ -44,7 +44,7 @@ public final class PresetsJson {
             Value value = entry.getValue();
             json.writeObjectFieldStart(path.substring(kind.length() + 1));
             json.writeStringField("value", value.text());
-            if (preset.ranges().containsKey(path)) {
+            if (!preset.range(path).isEmpty()) {
                 json.writeStringField("low", preset.low(path));
                 json.writeStringField("high", preset.high(path));
             }

@@ -155,7 +155,7 @@ public final class ScenarioDocs {
             return "";
         }
         boolean byPreset = PresetReader.presets().of(section.name()).stream()
-                .anyMatch(p -> p.values().containsKey(parameter.path()));
+                .anyMatch(p -> p.written().containsKey(parameter.path()));
         return byPreset ? "from the preset" : "**required**";
     }
 
@@ -191,8 +191,8 @@ public final class ScenarioDocs {
     }
 
     private static String range(Presets.Preset preset, String path) {
-        String range = preset.ranges().get(path);
-        return range == null ? "" : " [" + range + "]";
+        String range = preset.range(path);
+        return range.isEmpty() ? "" : " [" + range + "]";
     }
 
     private static void units(StringBuilder page) {

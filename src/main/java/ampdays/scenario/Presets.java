@@ -1,5 +1,6 @@
 package ampdays.scenario;
 
+import ampdays.units.QuantityException;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,28 +13,52 @@ public record Presets(Map<String, Map<String, Preset>> bySection) {
      * One generic class.
      *
      * @param about one sentence that tells it from its neighbours; more may follow
-     * @param values by path
-     * @param ranges between what the members of the class usually lie, for those of its values that are measured, as
-     *     {@code 240 to 320 A}, by path
+     * @param written what it says, by path: as in a scenario, behind a measure the usual range of the class in square
+     *     brackets, {@code 280 A [240 to 320 A] (practice)}
      */
-    public record Preset(String name, String about, Map<String, Value> values, Map<String, String> ranges) {
+    public record Preset(String name, String about, Map<String, String> written) {
         private static final String TO = " to ";
 
         public Preset {
-            values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
-            ranges = Collections.unmodifiableMap(new LinkedHashMap<>(ranges));
+            written = Collections.unmodifiableMap(new LinkedHashMap<>(written));
         }
 
-        /** The lower end of a range that it has, with its unit. */
+        /** Its values by path. They are read at each call: a scenario asks for those of a few presets, once. */
+        public Map<String, Value> values() {
+            Map<String, Value> values = new LinkedHashMap<>();
+            written.forEach((path, text) -> values.put(path, value(path, text)));
+            return values;
+        }
+
+        private Value value(String path, String text) {
+            int open = text.indexOf('[');
+            String plain = open < 0
+                    ? text
+                    : text.substring(0, open)
+                            + text.substring(text.indexOf(']') + 1).strip();
+            try {
+                return Registry.parameter(path).orElseThrow().read(plain, Origin.preset(name));
+            } catch (QuantityException e) {
+                throw new IllegalStateException(name + ": " + path + " " + e.getMessage(), e);
+            }
+        }
+
+        /** Between what the members of the class usually lie, as {@code 240 to 320 A}; empty for words and counts. */
+        public String range(String path) {
+            String text = written.get(path);
+            return text.substring(text.indexOf('[') + 1, Math.max(0, text.indexOf(']')));
+        }
+
+        /** The lower end of a range, with its unit. */
         public String low(String path) {
             String high = high(path);
             int unit = high.indexOf(' ');
-            return ranges.get(path).substring(0, ranges.get(path).indexOf(TO)) + (unit < 0 ? "" : high.substring(unit));
+            return range(path).substring(0, range(path).indexOf(TO)) + (unit < 0 ? "" : high.substring(unit));
         }
 
-        /** The upper end of a range that it has, with its unit. */
+        /** The upper end of a range, with its unit. */
         public String high(String path) {
-            return ranges.get(path).substring(ranges.get(path).indexOf(TO) + TO.length());
+            return range(path).substring(range(path).indexOf(TO) + TO.length());
         }
     }
 

@@ -21,19 +21,24 @@ public final class Values {
     /** Written in place of a section or a named load, it takes the component out of the design. */
     public static final String NONE = "none";
 
+    private static final String PRESET = ".preset";
+
     private final Map<String, Value> said;
     private final Presets presets;
+    /** What the presets in force say, by section and path. */
+    private final Map<String, Map<String, Value>> fromPresets;
     /** The sections of which anything was said. */
     private final Set<String> sections;
 
-    private Values(Map<String, Value> said, Presets presets) {
+    private Values(Map<String, Value> said, Presets presets, Map<String, Map<String, Value>> fromPresets) {
         this.said = said;
         this.presets = presets;
+        this.fromPresets = fromPresets;
         this.sections = said.keySet().stream().map(Values::section).collect(Collectors.toSet());
     }
 
     public static Values empty(Presets presets) {
-        return new Values(Map.of(), presets);
+        return new Values(Map.of(), presets, Map.of());
     }
 
     private static String section(String path) {
@@ -51,10 +56,10 @@ public final class Values {
         if (parameter.isEmpty() || !has(parameter.get().section())) {
             return Optional.empty();
         }
-        Optional<Value> preset =
-                preset(parameter.get().section()).map(p -> p.values().get(path));
-        if (preset.isPresent()) {
-            return preset;
+        Value preset =
+                fromPresets.getOrDefault(parameter.get().section(), Map.of()).get(path);
+        if (preset != null) {
+            return Optional.of(preset);
         }
         if (parameter.get().fallback() instanceof Fallback.Derived derived) {
             return Optional.of(derived(parameter.get(), derived));
@@ -74,16 +79,11 @@ public final class Values {
                 Origin.DEFAULT);
     }
 
-    private Optional<Presets.Preset> preset(String section) {
-        Value name = said.get(section + ".preset");
-        return name == null ? Optional.empty() : presets.find(section, name.text());
-    }
-
     /** Whether a path has no value because its section names no preset. */
     boolean presetWouldGive(String path) {
         String section = section(path);
-        return !said.containsKey(section + ".preset")
-                && presets.of(section).stream().anyMatch(p -> p.values().containsKey(path));
+        return !said.containsKey(section + PRESET)
+                && presets.of(section).stream().anyMatch(p -> p.written().containsKey(path));
     }
 
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
@@ -151,7 +151,16 @@ public final class Values {
             changed.remove("trip.timetable");
         }
         changed.put(path, value);
-        return new Values(changed, presets);
+        return new Values(changed, presets, path.endsWith(PRESET) ? withPreset(path, value) : fromPresets);
+    }
+
+    private Map<String, Map<String, Value>> withPreset(String path, Value name) {
+        Map<String, Map<String, Value>> changed = new LinkedHashMap<>(fromPresets);
+        String section = section(path);
+        changed.put(
+                section,
+                presets.find(section, name.text()).map(Presets.Preset::values).orElse(Map.of()));
+        return changed;
     }
 
     /**
@@ -199,7 +208,9 @@ public final class Values {
     public Values without(String path) {
         Map<String, Value> changed = new LinkedHashMap<>(said);
         changed.keySet().removeIf(p -> isAtOrBelow(p, path));
-        return new Values(changed, presets);
+        Map<String, Map<String, Value>> left = new LinkedHashMap<>(fromPresets);
+        left.keySet().removeIf(section -> isAtOrBelow(section + PRESET, path));
+        return new Values(changed, presets, left);
     }
 
     /** Whether a path names a component that a design may do without. */
