@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 public final class Verdict {
     private static final Comparator<RunResult> LASTING_LONGEST =
             Comparator.comparingDouble(Verdict::lasting).reversed();
+    private static final String NO_LONGER = " It no longer holds with ";
 
     private Verdict() {}
 
@@ -40,9 +41,8 @@ public final class Verdict {
         List<RunResult> holding = others.stream().filter(RunResult::holds).toList();
         List<RunResult> failing =
                 others.stream().filter(r -> !r.holds()).sorted(LASTING_LONGEST).toList();
-        if (holding.isEmpty() && base.holds()) {
-            text.append(" None of the changes leaves it so: ").append(fates(failing));
-            return text.append('.').toString();
+        if (base.holds() && holding.stream().noneMatch(r -> r.comfortableNights() > base.comfortableNights())) {
+            return text.append(unneeded(holding, failing)).toString();
         }
         if (holding.isEmpty()) {
             text.append(" No option holds; ")
@@ -56,7 +56,7 @@ public final class Verdict {
         } else {
             RunResult best = best(others);
             text.append(holding.size() == 1 ? " Only " : " ")
-                    .append(holding.stream().map(Verdict::quoted).collect(Collectors.joining(" and ")))
+                    .append(listed(holding))
                     .append(holding.size() == 1 ? " holds" : " hold");
             if (holding.size() > 1) {
                 text.append("; ").append(quoted(best)).append(" does it best");
@@ -64,9 +64,30 @@ public final class Verdict {
             text.append(", ").append(nights(best)).append('.');
         }
         if (!failing.isEmpty()) {
-            text.append(" Not enough alone: ").append(fates(failing)).append('.');
+            text.append(base.holds() ? NO_LONGER : " Not enough alone: ")
+                    .append(fates(failing))
+                    .append('.');
         }
         return text.toString();
+    }
+
+    /** What to say of changes on a design that holds and sleeps as well without them. */
+    private static String unneeded(List<RunResult> holding, List<RunResult> failing) {
+        if (holding.isEmpty()) {
+            return " None of the changes leaves it so: " + fates(failing) + ".";
+        }
+        String alike = holding.size() == 1
+                ? " holds too and adds no comfortable night."
+                : " hold too and add no comfortable night.";
+        return " None of the changes is needed: " + listed(holding) + alike
+                + (failing.isEmpty() ? "" : NO_LONGER + fates(failing) + ".");
+    }
+
+    /** Names as a list that can be read aloud. */
+    private static String listed(List<RunResult> results) {
+        List<String> names = results.stream().map(Verdict::quoted).toList();
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
     }
 
     private static String fates(List<RunResult> results) {

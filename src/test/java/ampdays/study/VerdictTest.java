@@ -55,6 +55,22 @@ class VerdictTest {
     }
 
     @Test
+    void aDesignThatHoldsAndSleepsAsWellWithoutThemNeedsNoneOfTheChanges() {
+        assertThat(verdict(
+                        run("as it is", Double.NaN, true, 13),
+                        run("a", Double.NaN, true, 13),
+                        run("b", Double.NaN, true, 12),
+                        run("c", Double.NaN, true, 13),
+                        run("d", 4.06, false, 13)))
+                .isEqualTo(
+                        "As it is, the van holds, with 13 comfortable nights of 13. None of the changes is needed: \"a\","
+                                + " \"b\" and \"c\" hold too and add no comfortable night. It no longer holds with \"d\" (empty after"
+                                + " 4.1 days).");
+        assertThat(verdict(run("as it is", Double.NaN, true, 13), run("a", Double.NaN, true, 13)))
+                .endsWith("None of the changes is needed: \"a\" holds too and adds no comfortable night.");
+    }
+
+    @Test
     void noneHoldsButTheBaseDesign() {
         assertThat(verdict(
                         run("as it is", Double.NaN, true, 9), run("a", 3.3, false, 2), run("b", Double.NaN, false, 5)))
