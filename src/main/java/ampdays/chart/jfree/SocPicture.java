@@ -14,6 +14,9 @@ record SocPicture(SocChart chart) implements Picture {
     private static final double LEFT = 56;
     private static final double TOP = 92;
 
+    /** Between words and the lines beside them. */
+    private static final double CLEAR = 10;
+
     /** Marks that each line gets on its way. */
     private static final int MARKS_PER_LINE = 5;
 
@@ -73,7 +76,35 @@ record SocPicture(SocChart chart) implements Picture {
         double y = panel.y(chart.reservePercent());
         Rectangle2D area = panel.area();
         pen.line(area.getMinX(), y, area.getMaxX(), y, Style.INK, Style.thinDashed());
-        pen.write(chart.reserveLabel(), area.getMinX() + 6, y + 15, pen.style().small(), Style.INK);
+        double room = pen.room(chart.reserveLabel(), pen.style().small());
+        Rectangle2D words = new Rectangle2D.Double(area.getMinX() + 6 - CLEAR, y + 2, room + 2 * CLEAR, 16);
+        pen.write(
+                chart.reserveLabel(),
+                freeX(words, panel) + CLEAR,
+                y + 15,
+                pen.style().small(),
+                Style.INK);
+    }
+
+    /** Where a label stands when it goes to the right until no line crosses it; where that is nowhere, it stays. */
+    private double freeX(Rectangle2D label, Panel panel) {
+        Rectangle2D place = (Rectangle2D) label.clone();
+        while (place.getMaxX() < panel.area().getMaxX()) {
+            if (chart.lines().stream().noneMatch(line -> crosses(line, place, panel))) {
+                return place.getX();
+            }
+            place.setRect(place.getX() + 8, place.getY(), place.getWidth(), place.getHeight());
+        }
+        return label.getX();
+    }
+
+    private static boolean crosses(SocChart.Line line, Rectangle2D place, Panel panel) {
+        return IntStream.range(1, line.day().size())
+                .anyMatch(i -> place.intersectsLine(
+                        panel.x(line.day().get(i - 1)),
+                        panel.y(line.percent().get(i - 1)),
+                        panel.x(line.day().get(i)),
+                        panel.y(line.percent().get(i))));
     }
 
     /** Marks on the way, staggered so that lines lying on each other show all of theirs; a ring where it is empty. */

@@ -82,6 +82,35 @@ class ChartRendererTest {
                 .contains("Jan", "Dec", "outside air, °C", "sun on the flat, kWh/m² a day", "mean daily high");
     }
 
+    /** A bank that is below its reserve on the first days only has the words below the line later, where they can be read. */
+    @Test
+    void theWordsOfTheReserveGiveWayToLines() throws Exception {
+        double below = reserveX(List.of(0.0, 3.0, 3.5, 14.0), List.of(17.0, 17.0, 90.0, 90.0));
+        double above = reserveX(List.of(0.0, 14.0), List.of(90.0, 90.0));
+        double nowhere = reserveX(List.of(0.0, 14.0), List.of(17.0, 17.0));
+        assertThat(below).isGreaterThan(above + 100);
+        assertThat(nowhere).isEqualTo(above);
+    }
+
+    private static double reserveX(List<Double> day, List<Double> percent) throws Exception {
+        SocChart chart = new SocChart(
+                "title",
+                "subtitle",
+                "state of charge, %",
+                14,
+                20,
+                "reserve 20 %",
+                List.of(),
+                List.of(new SocChart.Line("one", "holds", day, percent, Double.NaN)));
+        NodeList nodes = parse(renderer.svg(chart, "soc")).getElementsByTagName("text");
+        return IntStream.range(0, nodes.getLength())
+                .mapToObj(i -> (Element) nodes.item(i))
+                .filter(text -> text.getTextContent().strip().equals("reserve 20 %"))
+                .mapToDouble(text -> Double.parseDouble(text.getAttribute("x")))
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void theSvgOfEnergyCabinAndAlternatorsHasEveryWordOfTheModel() throws Exception {
         Comparison.Option second = COMPARISON.options().get(3);
