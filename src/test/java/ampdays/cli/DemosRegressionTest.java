@@ -17,6 +17,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What each demonstration comes to. The expected verdicts are the program's own output, held fast because README and the
@@ -91,6 +93,42 @@ class DemosRegressionTest {
         assertThat(verdict())
                 .contains("None of the changes is needed: \"second alternator\" and \"bigger bank\" hold too and add no"
                         + " comfortable night.");
+    }
+
+    /** The weather that ships is the generator's own output: its rows can be made again as the headings say. */
+    @ParameterizedTest
+    @CsvSource({
+        "humid-coast-late-summer, humid-coast-normals, 17, 08-20, 30",
+        "high-plateau-autumn, high-plateau-normals, 2, 10-01, 31"
+    })
+    void theWeatherIsMadeAgainFromItsNormals(String profile, String normals, String seed, String from, String days)
+            throws IOException {
+        List<String> shipped = Files.readAllLines(Path.of("weather-profiles", profile + ".csv"));
+        assertThat(String.join(" ", shipped.subList(0, 3)))
+                .contains(normals + ".csv")
+                .contains("--seed " + seed + " --from " + from + " --days " + days);
+        Path again = folder.resolve("again.csv");
+        assertThat(Main.run(
+                        new PrintWriter(out),
+                        new PrintWriter(err),
+                        "weather",
+                        "make",
+                        "weather-profiles/" + normals + ".csv",
+                        "--seed",
+                        seed,
+                        "--from",
+                        from,
+                        "--days",
+                        days,
+                        "--out",
+                        again.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(rows(Files.readAllLines(again))).isEqualTo(rows(shipped));
+    }
+
+    private static List<String> rows(List<String> lines) {
+        return lines.stream().filter(line -> !line.startsWith("#")).toList();
     }
 
     @Test
