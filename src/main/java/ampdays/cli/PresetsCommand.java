@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -94,7 +93,7 @@ final class PresetsCommand implements Callable<Integer> {
 
     private static UsageException unknown(String problem, String what, String written, Collection<String> known) {
         return new UsageException(problem + " " + what + ": "
-                + known.stream().collect(Collectors.joining("; ")) + "."
+                + String.join("; ", known) + "."
                 + Nearest.of(written, known)
                         .map(w -> " Did you mean " + w + "?")
                         .orElse(""));

@@ -79,7 +79,7 @@ class DemosRegressionTest {
         assertThat(verdict()).contains("\"bigger bank\" and \"hook-up on Fridays\" hold;");
     }
 
-    /** The charger behind the factory alternator takes what a day of driving can give: a second one adds no charge. */
+    /** The lowest charge comes on a morning before the drive, and a cold bank takes no more than the charger gives anyway. */
     @Test
     void onThePlateauNoSecondAlternatorIsNeeded() throws IOException {
         Map<String, JsonNode> options = compare("plateau-autumn");
