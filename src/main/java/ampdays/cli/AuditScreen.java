@@ -38,7 +38,7 @@ final class AuditScreen {
 
     void print() {
         out.println(readings.title() + ": " + readings.rows().size() + " readings, "
-                + readings.uses().size() + " appliances");
+                + readings.uses().size() + (readings.uses().size() == 1 ? " appliance" : " appliances"));
         readings.notes().forEach(out::println);
         out.println();
         draws();
@@ -93,7 +93,7 @@ final class AuditScreen {
             if (draw.isImpossible()) {
                 doubts.add(draw.label() + " would give current, " + draw.ampsText() + ", which cannot be"
                         + (draw.isBase()
-                                ? ": something charges the bank. Cover the panels, stop the engine, unplug; read again."
+                                ? ": something charges the bank. Stop it; read again."
                                 : at(draw) + ". Something else changed with it; read it again."));
             } else if (draw.isUnseen() && !draw.isBase()) {
                 doubts.add(
