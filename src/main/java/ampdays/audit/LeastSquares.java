@@ -26,7 +26,6 @@ final class LeastSquares {
     private final double[] leverages;
     private final boolean[] known;
     private final int rank;
-    private final double chiSquare;
 
     /**
      * Solves.
@@ -77,7 +76,6 @@ final class LeastSquares {
 
         residuals = new double[rows];
         leverages = new double[rows];
-        double sum = 0;
         for (int i = 0; i < rows; i++) {
             residuals[i] = y[i];
             for (int j = 0; j < columns; j++) {
@@ -87,9 +85,7 @@ final class LeastSquares {
                 double part = svd.getU().getEntry(i, r);
                 leverages[i] += part * part;
             }
-            sum += residuals[i] * residuals[i] / (u[i] * u[i]);
         }
-        chiSquare = sum;
     }
 
     /** A coefficient; only meaningful where it is {@link #known}. */
@@ -105,10 +101,6 @@ final class LeastSquares {
     /** Whether the observations determine a coefficient. */
     boolean known(int j) {
         return known[j];
-    }
-
-    boolean allKnown() {
-        return rank == values.length;
     }
 
     /** Observation less what the coefficients say. */
@@ -128,10 +120,5 @@ final class LeastSquares {
     /** Observations beyond those that the coefficients need. */
     int degreesOfFreedom() {
         return residuals.length - rank;
-    }
-
-    /** Sum of the squares of residuals over uncertainties. */
-    double chiSquare() {
-        return chiSquare;
     }
 }

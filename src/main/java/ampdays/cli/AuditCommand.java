@@ -13,7 +13,6 @@ import ampdays.results.WholeFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,14 +53,16 @@ final class AuditCommand implements Callable<Integer> {
         PrintWriter screen = spec.commandLine().getOut();
         if ((file == null) == (example == null)) {
             throw new UsageException(
-                    "Name a file of readings, or write one to begin with: ampdays audit --example" + " readings.csv");
+                    "Name a file of readings, or write one to begin with: ampdays audit --example readings.csv");
         }
         if (example != null) {
             writeNew(example, StarterReadings.text());
             screen.println("Wrote " + example + ". Fill in your readings, then: ampdays audit " + example);
             return Exit.DONE;
         }
-        refuseToOverwrite(out);
+        if (out != null) {
+            UsageException.ifExists(out);
+        }
         Readings readings = ReadingsReader.read(file);
         Audit audit = LoadAudit.of(readings);
         AuditedDay day = AuditedDay.of(readings, audit);
@@ -86,13 +87,7 @@ final class AuditCommand implements Callable<Integer> {
     }
 
     private static void writeNew(Path target, String text) throws IOException, UsageException {
-        refuseToOverwrite(target);
+        UsageException.ifExists(target);
         WholeFile.write(target, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
-    }
-
-    private static void refuseToOverwrite(Path target) throws UsageException {
-        if (target != null && Files.exists(target)) {
-            throw new UsageException(target + " exists already. Choose another name, or delete it first.");
-        }
     }
 }

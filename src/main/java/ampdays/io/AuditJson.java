@@ -6,10 +6,7 @@ import ampdays.audit.Draw;
 import ampdays.audit.Misfit;
 import ampdays.audit.Readings;
 import ampdays.audit.Untold;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
@@ -20,11 +17,7 @@ public final class AuditJson {
 
     /** Writes the document and a line end, and leaves the writer open. */
     public static void write(Writer writer, Readings readings, Audit audit, AuditedDay day) throws IOException {
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = new JsonFactory().createGenerator(writer)) {
-            json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
-            json.setPrettyPrinter(
-                    new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
+        try (JsonGenerator json = SummaryJson.generator(writer)) {
             json.writeStartObject();
             json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
             json.writeStringField("title", readings.title());

@@ -2,10 +2,7 @@ package ampdays.io;
 
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 
@@ -20,9 +17,7 @@ public final class SweepJson {
      */
     public static String of(String scenario, String title, Grid grid, String inputs) throws IOException {
         StringWriter text = new StringWriter();
-        DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(indenter));
+        try (JsonGenerator json = SummaryJson.generator(text)) {
             json.writeStartObject();
             json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
             json.writeStringField("scenario", scenario);

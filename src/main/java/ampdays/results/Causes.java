@@ -1,7 +1,6 @@
 package ampdays.results;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Why a design does not hold, from runs in which its causes are taken away, and what would turn it.
@@ -47,9 +46,4 @@ public record Causes(double drawWh, double usableWh, List<Share> shares, List<Re
             String priceFrom,
             double lackWh,
             RunResult result) {}
-
-    /** The cheapest change that turns the design. */
-    public Optional<Remedy> cheapest() {
-        return remedies.stream().filter(Remedy::turns).findFirst();
-    }
 }

@@ -109,7 +109,7 @@ record HeatPicture(HeatMap map) implements Picture {
         hatched(pen, falling, FALLING);
     }
 
-    /** Rectangles that touch become rows, so that no seams show. */
+    /** Tiles in one surface, ruled from side to side, so that no seams show between them. */
     private static void hatched(Pen pen, List<Rectangle2D> tiles, Style.Fill fill) {
         if (tiles.isEmpty()) {
             return;
