@@ -2,6 +2,7 @@ package ampdays.cli;
 
 import ampdays.io.InputException;
 import java.io.IOException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -18,14 +19,25 @@ final class ReadAhead {
 
     /** Begins with the first word that looks like a scenario; what is wrong with it is told by who asks for it. */
     static void begin(String... words) {
-        Stream.of(words).filter(word -> word.endsWith(".yaml")).findFirst().ifPresent(word -> {
-            Path path = Path.of(word);
-            FutureTask<Loaded> reading = new FutureTask<>(() -> Loaded.readNow(path));
-            BEGUN.put(path, reading);
-            Thread thread = new Thread(reading, "read ahead");
-            thread.setDaemon(true);
-            thread.start();
-        });
+        Stream.of(words)
+                .filter(word -> word.endsWith(".yaml"))
+                .findFirst()
+                .flatMap(ReadAhead::path)
+                .ifPresent(path -> {
+                    FutureTask<Loaded> reading = new FutureTask<>(() -> Loaded.readNow(path));
+                    BEGUN.put(path, reading);
+                    Thread thread = new Thread(reading, "read ahead");
+                    thread.setDaemon(true);
+                    thread.start();
+                });
+    }
+
+    private static Optional<Path> path(String word) {
+        try {
+            return Optional.of(Path.of(word));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
     }
 
     /** What was begun for a path, once; empty when nothing was. */

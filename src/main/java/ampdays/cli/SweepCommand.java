@@ -46,8 +46,10 @@ final class SweepCommand implements Callable<Integer> {
     /** More rows than this are only run on purpose. */
     private static final long MOST_UNASKED = 1_000_000;
 
-    /** What a simulated step takes of one processor core, ns; measured (docs/SPEED.md), for the estimate of the time. */
-    private static final double STEP_NS = 120;
+    /** What a simulated step takes of one processor core with all that goes with a row, ns; measured (docs/SPEED.md). */
+    private static final double STEP_NS = 250;
+
+    private static final int MOST_WORKERS = 1000;
 
     private static final int LONGEST_NAME = 60;
 
@@ -106,6 +108,10 @@ final class SweepCommand implements Callable<Integer> {
         }
         if (workers < 1) {
             throw new UsageException("-j " + workers + " is no number of workers. Write 1 or more.");
+        }
+        if (workers > MOST_WORKERS) {
+            throw new UsageException("-j " + workers
+                    + " is more workers than any processor has cores for. Write at most " + MOST_WORKERS + ".");
         }
         Loaded loaded = Loaded.read(file);
         Grid grid = named.isEmpty() ? grid(loaded) : named(loaded);

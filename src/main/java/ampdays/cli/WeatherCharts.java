@@ -70,9 +70,11 @@ final class WeatherCharts {
         List<Double> meanAir = new ArrayList<>();
         List<Double> meanGhi = new ArrayList<>();
         for (int hour = 0; hour < 24; hour++) {
-            hours.add(hour + 0.5);
-            meanAir.add(air[hour] / rows[hour]);
-            meanGhi.add(ghi[hour] / rows[hour]);
+            if (rows[hour] > 0) {
+                hours.add(hour + 0.5);
+                meanAir.add(air[hour] / rows[hour]);
+                meanGhi.add(ghi[hour] / rows[hour]);
+            }
         }
         return new LinesChart(
                 "The mean day of the hottest week, from " + DAY.format(week.firstDay()),
