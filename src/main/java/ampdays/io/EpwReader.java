@@ -30,16 +30,16 @@ final class EpwReader {
             new Field(WeatherColumn.WIND, 21, 999),
             new Field(WeatherColumn.RAIN, 33, 999));
 
-    private final WeatherText text;
+    private final CsvText text;
     private int rowsPerHour;
     private int rowInHour;
     private LocalDateTime hourBefore = LocalDateTime.MIN;
 
-    private EpwReader(WeatherText text) {
+    private EpwReader(CsvText text) {
         this.text = text;
     }
 
-    static WeatherSeries read(WeatherText text) throws InputException {
+    static WeatherSeries read(CsvText text) throws InputException {
         return new EpwReader(text).read();
     }
 

@@ -5,7 +5,7 @@ final class HeadingNumbers {
     private HeadingNumbers() {}
 
     /** A number in its range, or not a number after noting the problem. */
-    static double within(WeatherText text, int line, int cell, String written, String name, double least, double most) {
+    static double within(CsvText text, int line, int cell, String written, String name, double least, double most) {
         double value = text.number(line, cell, written, name);
         if (value < least || value > most) {
             text.add(

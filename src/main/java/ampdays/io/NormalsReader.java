@@ -28,7 +28,7 @@ public final class NormalsReader {
      * @throws InputException when it can, but is not usable
      */
     public static MonthlyNormals read(Path path) throws IOException, InputException {
-        WeatherText text = WeatherText.read(path);
+        CsvText text = CsvText.read(path);
         PlainHeading heading = PlainHeading.of(text);
         int names = heading.lines() + 1;
         if (!text.line(1).startsWith("#") || text.line(names).startsWith("time")) {
@@ -67,7 +67,7 @@ public final class NormalsReader {
         return new MonthlyNormals(title.value(), latitudeDeg, longitudeDeg, elevationM, utcOffsetHours, months);
     }
 
-    private static Month month(WeatherText text, int line, int month, List<String> columns) throws InputException {
+    private static Month month(CsvText text, int line, int month, List<String> columns) throws InputException {
         List<String> cells = text.cells(line);
         if (month > 12) {
             throw text.problem(line, 0, "after the twelve months nothing may follow.");

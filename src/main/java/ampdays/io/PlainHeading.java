@@ -18,7 +18,7 @@ final class PlainHeading {
     private static final Set<String> KEYS =
             Set.of("title", "latitude", "longitude", "elevation", "utc-offset", "interval", "stamp");
 
-    private final WeatherText text;
+    private final CsvText text;
     private final Set<String> keys;
     private final Map<String, Entry> entries = new HashMap<>();
     private int lines;
@@ -26,16 +26,16 @@ final class PlainHeading {
     /** A value and where it stands. */
     record Entry(int line, int column, String value) {}
 
-    private PlainHeading(WeatherText text, Set<String> keys) {
+    private PlainHeading(CsvText text, Set<String> keys) {
         this.text = text;
         this.keys = keys;
     }
 
-    static PlainHeading of(WeatherText text) {
+    static PlainHeading of(CsvText text) {
         return of(text, KEYS);
     }
 
-    static PlainHeading of(WeatherText text, Set<String> keys) {
+    static PlainHeading of(CsvText text, Set<String> keys) {
         PlainHeading heading = new PlainHeading(text, keys);
         int line = 1;
         while (line <= text.size()

@@ -25,11 +25,11 @@ final class PlainWeatherReader {
     private static final Pattern INTERVAL = Pattern.compile("(\\d{1,5}) *(s|min|h)");
     private static final Map<String, Double> STAMPS = Map.of("start", 0.0, "middle", 0.5, "end", 1.0);
 
-    private final WeatherText text;
+    private final CsvText text;
     private final PlainHeading heading;
     private int yearOfNone = WeatherSeries.NOMINAL_YEAR;
 
-    private PlainWeatherReader(WeatherText text) {
+    private PlainWeatherReader(CsvText text) {
         this.text = text;
         this.heading = PlainHeading.of(text);
     }
@@ -49,12 +49,12 @@ final class PlainWeatherReader {
     }
 
     /** Whether the file begins with a heading line or with a column of times. */
-    static boolean recognises(WeatherText text) {
+    static boolean recognises(CsvText text) {
         String first = text.line(1).toLowerCase(Locale.ROOT);
         return first.startsWith("#") || first.startsWith("time");
     }
 
-    static WeatherSeries read(WeatherText text) throws InputException {
+    static WeatherSeries read(CsvText text) throws InputException {
         return new PlainWeatherReader(text).read();
     }
 

@@ -43,7 +43,7 @@ public final class ReadingsReader {
     private static final double MOST_A = 2000;
     private static final double USUAL_DRIFT_A = 0.2;
 
-    private final WeatherText text;
+    private final CsvText text;
     private final PlainHeading heading;
     private final Map<String, Integer> cellOf = new HashMap<>();
     private final Map<String, String> unitOf = new HashMap<>();
@@ -55,7 +55,7 @@ public final class ReadingsReader {
     private boolean stepsFollowed = true;
     private double finestDigitA = Double.MAX_VALUE;
 
-    private ReadingsReader(WeatherText text) {
+    private ReadingsReader(CsvText text) {
         this.text = text;
         this.heading = PlainHeading.of(text, HEADING);
     }
@@ -70,7 +70,7 @@ public final class ReadingsReader {
         if (Files.isDirectory(path)) {
             throw new FileSystemException(path.toString(), null, "this is a folder, not a list of readings");
         }
-        WeatherText text = WeatherText.of(String.valueOf(path.getFileName()), Files.readAllBytes(path));
+        CsvText text = CsvText.of(String.valueOf(path.getFileName()), Files.readAllBytes(path));
         if (text.size() == 0) {
             throw text.problem(0, 0, "the file is empty. \"ampdays audit --example FILE\" writes one to begin with.");
         }

@@ -33,21 +33,21 @@ final class Tmy3Reader {
             WeatherColumn.WIND, "wspd",
             WeatherColumn.RAIN, "lprecipdepth"));
 
-    private final WeatherText text;
+    private final CsvText text;
     private final List<String> names;
 
-    private Tmy3Reader(WeatherText text) throws InputException {
+    private Tmy3Reader(CsvText text) throws InputException {
         this.text = text;
         this.names = text.cells(2).stream().map(Tmy3Reader::plainName).toList();
     }
 
     /** Whether the second line names the columns of a TMY3 file. */
-    static boolean recognises(WeatherText text) {
+    static boolean recognises(CsvText text) {
         String second = text.line(2).toLowerCase(Locale.ROOT);
         return second.startsWith("date") && second.contains("time");
     }
 
-    static WeatherSeries read(WeatherText text) throws InputException {
+    static WeatherSeries read(CsvText text) throws InputException {
         return new Tmy3Reader(text).read();
     }
 

@@ -19,7 +19,7 @@ final class WeatherAssembly {
     private static final int LONGEST_GAP_SECONDS = 6 * 3600;
     private static final double ASSUMED_WIND_MS = 2;
 
-    private final WeatherText text;
+    private final CsvText text;
     private final WeatherRows rows;
     private final Place place;
     private final List<String> notes = new ArrayList<>();
@@ -38,13 +38,13 @@ final class WeatherAssembly {
             int stepSeconds,
             double stampShare) {}
 
-    private WeatherAssembly(WeatherText text, WeatherRows rows, Place place) {
+    private WeatherAssembly(CsvText text, WeatherRows rows, Place place) {
         this.text = text;
         this.rows = rows;
         this.place = place;
     }
 
-    static WeatherSeries series(WeatherText text, WeatherRows rows, Place place) throws InputException {
+    static WeatherSeries series(CsvText text, WeatherRows rows, Place place) throws InputException {
         text.throwIfWrong();
         if (rows.size() == 0) {
             throw text.problem(0, 0, "the file has a heading but no rows.");

@@ -16,7 +16,7 @@ public final class WeatherReader {
      * @throws InputException when it can, but is not a usable weather file
      */
     public static WeatherSeries read(Path path) throws IOException, InputException {
-        WeatherText text = WeatherText.read(path);
+        CsvText text = CsvText.read(path);
         if (text.line(1).toUpperCase(Locale.ROOT).startsWith("LOCATION,")) {
             return EpwReader.read(text);
         }

@@ -12,7 +12,7 @@ import java.util.Map;
 
 /** The rows of a weather file as they were read: where they stand, when they hold, what they say. */
 final class WeatherRows {
-    private final WeatherText text;
+    private final CsvText text;
     private final List<Stamp> stamps = new ArrayList<>();
     private final Map<WeatherColumn, double[]> values = new EnumMap<>(WeatherColumn.class);
 
@@ -21,7 +21,7 @@ final class WeatherRows {
      *
      * @param most the number of rows that may follow
      */
-    WeatherRows(WeatherText text, int most) {
+    WeatherRows(CsvText text, int most) {
         this.text = text;
         for (WeatherColumn column : WeatherColumn.values()) {
             values.put(column, new double[most]);

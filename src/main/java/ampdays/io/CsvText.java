@@ -15,7 +15,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** The lines of a file of weather or readings and their cells, with the problems found in them. */
-final class WeatherText {
+final class CsvText {
     private static final int MOST_PROBLEMS = 20;
     private static final int LINES_LOOKED_AT = 20;
     /** What numbers are written with; keeps out the letters that Java would take after a number. */
@@ -27,15 +27,15 @@ final class WeatherText {
     private final List<InputProblem> problems = new ArrayList<>();
     private int problemsLeftOut;
 
-    private WeatherText(String file, List<String> lines, char separator) {
+    private CsvText(String file, List<String> lines, char separator) {
         this.file = file;
         this.lines = lines;
         this.separator = separator;
     }
 
     /** The same lines with another sign between cells. */
-    WeatherText separatedBy(char sign) {
-        return new WeatherText(file, lines, sign);
+    CsvText separatedBy(char sign) {
+        return new CsvText(file, lines, sign);
     }
 
     char separator() {
@@ -48,11 +48,11 @@ final class WeatherText {
      * @throws IOException when it cannot be read
      * @throws InputException when it is empty, not text, or written with other separators
      */
-    static WeatherText read(Path path) throws IOException, InputException {
+    static CsvText read(Path path) throws IOException, InputException {
         if (Files.isDirectory(path)) {
             throw new FileSystemException(path.toString(), null, "this is a folder, not a weather file");
         }
-        WeatherText text = WeatherText.of(String.valueOf(path.getFileName()), Files.readAllBytes(path));
+        CsvText text = CsvText.of(String.valueOf(path.getFileName()), Files.readAllBytes(path));
         if (text.size() == 0) {
             throw text.problem(0, 0, "the file is empty.");
         }
@@ -67,7 +67,7 @@ final class WeatherText {
     }
 
     /** Reads UTF-8, with or without a byte order mark, or Latin-1 where that fails; any line ends. */
-    static WeatherText of(String file, byte[] bytes) {
+    static CsvText of(String file, byte[] bytes) {
         String text;
         try {
             text = StandardCharsets.UTF_8
@@ -84,11 +84,11 @@ final class WeatherText {
         while (!lines.isEmpty() && lines.get(lines.size() - 1).isBlank()) {
             lines.remove(lines.size() - 1);
         }
-        return new WeatherText(file, lines, ',');
+        return new CsvText(file, lines, ',');
     }
 
     /** Spreadsheets of many countries write semicolons between cells, and then a comma in numbers. */
-    private static void refuseOtherSeparators(WeatherText text) throws InputException {
+    private static void refuseOtherSeparators(CsvText text) throws InputException {
         int line = 1;
         while (text.line(line).startsWith("#")) {
             line++;
