@@ -39,8 +39,8 @@ final class ResultCharts {
     static ResultCharts of(Comparison comparison, List<RunPlan> plans) {
         ResultCharts made = new ResultCharts(comparison, plans);
         made.ofAll();
-        made.options.forEach(made::ofEach);
-        made.baseAndBest().forEach(made::ofCabin);
+        made.options.forEach(option -> made.put("day", option, DayChart.of(comparison, option)));
+        made.baseAndBest().forEach(made::inDetail);
         made.ofAlternators();
         return made;
     }
@@ -61,13 +61,9 @@ final class ResultCharts {
         }
     }
 
-    private void ofEach(Option option) {
-        put("day", option, DayChart.of(comparison, option));
+    private void inDetail(Option option) {
         put("energy-balance", option, EnergyBalance.of(comparison, option));
         put("energy-days", option, EnergyDays.of(comparison, option));
-    }
-
-    private void ofCabin(Option option) {
         put("cabin", option, CabinChart.of(comparison, option));
     }
 

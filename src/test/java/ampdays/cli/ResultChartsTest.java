@@ -63,7 +63,11 @@ class ResultChartsTest {
                         "alternator-points-second-alternator");
         assertThat(charts.keySet())
                 .filteredOn(name -> name.startsWith("energy-"))
-                .hasSize(10);
+                .containsExactly(
+                        "energy-balance-as-it-is",
+                        "energy-balance-second-alternator",
+                        "energy-days-as-it-is",
+                        "energy-days-second-alternator");
         assertThat(demo.charts.kinds())
                 .containsExactly(
                         "state-of-charge",
