@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.chart.jfree.ChartRenderer;
 import ampdays.results.Causes;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.Future;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,11 +34,12 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded loaded = Loaded.read(file);
+        Future<ChartRenderer> renderer = ChartRenderer.begin();
         List<RunPlan> plans = loaded.plans(Outputs.STEP_SECONDS);
         Comparison comparison = Compare.of(loaded.scenario(), plans);
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario()));
-        Set<String> charts = outputs.write(comparison, causes, plans, folder, Outputs::fileName);
+        Set<String> charts = outputs.write(comparison, causes, plans, renderer, folder, Outputs::fileName);
         outputs.print(spec, loaded, comparison, causes, folder, charts);
         return Exit.DONE;
     }

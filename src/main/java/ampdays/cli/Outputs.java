@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Future;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -72,6 +73,7 @@ final class Outputs {
      * Writes tables and charts.
      *
      * @param causes of options by name
+     * @param renderer begun before the runs
      * @param minutesFolder name of an option to the folder below for its minutes; empty for the folder itself
      * @return names of the charts, as they are told on the screen
      */
@@ -79,6 +81,7 @@ final class Outputs {
             Comparison comparison,
             Map<String, Causes> causes,
             List<RunPlan> plans,
+            Future<ChartRenderer> renderer,
             Path folder,
             UnaryOperator<String> minutesFolder)
             throws IOException {
@@ -96,7 +99,7 @@ final class Outputs {
                             Simulator.record(plan, 0, plan.clock().steps()));
         }
         ResultCharts charts = ResultCharts.of(comparison, plans);
-        new ChartRenderer().writeAll(charts.byName(), folder);
+        ChartRenderer.ready(renderer).writeAll(charts.byName(), folder);
         return charts.kinds();
     }
 

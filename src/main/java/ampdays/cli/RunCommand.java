@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.chart.jfree.ChartRenderer;
 import ampdays.results.Causes;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioFile;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -77,6 +79,7 @@ final class RunCommand implements Callable<Integer> {
                     .print(loaded.scenario().title(), test);
             return Exit.DONE;
         }
+        Future<ChartRenderer> renderer = ChartRenderer.begin();
         RunPlan plan = loaded.plan(new RunPlan.Maker(Outputs.STEP_SECONDS), variant);
         Scenario one = new Scenario(
                 loaded.scenario().name(),
@@ -86,7 +89,7 @@ final class RunCommand implements Callable<Integer> {
         Comparison comparison = Compare.of(one, List.of(plan));
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(variant.name())));
-        Set<String> charts = outputs.write(comparison, causes, List.of(plan), folder, name -> "");
+        Set<String> charts = outputs.write(comparison, causes, List.of(plan), renderer, folder, name -> "");
         outputs.print(spec, loaded, comparison, causes, folder, charts);
         return Exit.DONE;
     }

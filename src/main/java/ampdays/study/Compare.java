@@ -36,7 +36,7 @@ public final class Compare {
      * @param plans one per variant of the scenario, in its order
      */
     public static Comparison of(Scenario scenario, List<RunPlan> plans) {
-        List<Option> options = plans.stream().map(Compare::option).toList();
+        List<Option> options = plans.parallelStream().map(Compare::option).toList();
         RunPlan first = plans.get(0);
         return new Comparison(
                 scenario.name(),

@@ -22,6 +22,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 
 /**
  * Turns chart models into pictures. Needs neither a screen nor a font on the machine. One renderer may be used by
@@ -38,6 +39,27 @@ public final class ChartRenderer {
             System.setProperty("java.awt.headless", "true");
         }
         style = new Style(Typeface.load());
+    }
+
+    /**
+     * A renderer that gets ready on a thread of its own, while the caller has nothing to draw yet: it fetches the
+     * typeface, and draws a word and a line, since the runtime looks into what it draws with when it first does.
+     */
+    public static Future<ChartRenderer> begin() {
+        FutureTask<ChartRenderer> ready = new FutureTask<>(() -> {
+            ChartRenderer renderer = new ChartRenderer();
+            Png.of(new FirstStroke(), renderer.style);
+            return renderer;
+        });
+        Thread thread = new Thread(ready, "charts");
+        thread.setDaemon(true);
+        thread.start();
+        return ready;
+    }
+
+    /** What {@link #begin} has come to; waits for it. */
+    public static ChartRenderer ready(Future<ChartRenderer> begun) throws IOException {
+        return await(begun);
     }
 
     /** Writes BASENAME.svg and BASENAME.png. */
@@ -70,9 +92,9 @@ public final class ChartRenderer {
         return Svg.of(picture(model), style, name.replaceAll("[^A-Za-z0-9]+", "-"), model.title());
     }
 
-    private static void await(Future<Void> writing) throws IOException {
+    private static <T> T await(Future<T> work) throws IOException {
         try {
-            writing.get();
+            return work.get();
         } catch (ExecutionException e) {
             if (e.getCause() instanceof IOException cause) {
                 throw cause;
