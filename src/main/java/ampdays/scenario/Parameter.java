@@ -53,18 +53,4 @@ public record Parameter(String path, Kind kind, Fallback fallback, Mark mark, St
         Kind.Reading reading = kind.read(text);
         return new Value(text, reading.number(), reading.dimension(), said, note, origin);
     }
-
-    /** The fallback as a value, if it is a fixed text. */
-    Optional<Value> fixed() {
-        if (fallback instanceof Fallback.Fixed fixed) {
-            try {
-                Kind.Reading reading = kind.read(fixed.text());
-                return Optional.of(new Value(
-                        fixed.text(), reading.number(), reading.dimension(), Optional.of(mark), "", Origin.DEFAULT));
-            } catch (QuantityException e) {
-                throw new IllegalStateException(path + " " + e.getMessage(), e);
-            }
-        }
-        return Optional.empty();
-    }
 }

@@ -19,11 +19,11 @@ final class ProblemList {
     }
 
     double number(String path) {
-        Optional<Value> value = values.find(path);
-        if (value.isEmpty()) {
+        double number = values.number(path);
+        if (Double.isNaN(number) && values.find(path).isEmpty()) {
             missing(path);
         }
-        return value.map(Value::number).orElse(Double.NaN);
+        return number;
     }
 
     /** A number that may be the word {@code off} (NaN). */

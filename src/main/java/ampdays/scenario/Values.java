@@ -52,19 +52,24 @@ public final class Values {
         if (own != null) {
             return Optional.of(own);
         }
-        Optional<Parameter> parameter = Registry.parameter(path);
-        if (parameter.isEmpty() || !has(parameter.get().section())) {
-            return Optional.empty();
-        }
-        Value preset =
-                fromPresets.getOrDefault(parameter.get().section(), Map.of()).get(path);
+        return Registry.parameter(path).filter(p -> has(p.section())).flatMap(p -> unsaid(p, path));
+    }
+
+    private Optional<Value> unsaid(Parameter parameter, String path) {
+        Value preset = preset(parameter, path);
         if (preset != null) {
             return Optional.of(preset);
         }
-        if (parameter.get().fallback() instanceof Fallback.Derived derived) {
-            return Optional.of(derived(parameter.get(), derived));
+        if (parameter.fallback() instanceof Fallback.Derived derived) {
+            return Optional.of(derived(parameter, derived));
         }
-        return parameter.get().fixed();
+        return parameter.fallback() instanceof Fallback.Fixed fixed
+                ? Optional.of(fixed.value(parameter))
+                : Optional.empty();
+    }
+
+    private Value preset(Parameter parameter, String path) {
+        return fromPresets.getOrDefault(parameter.section(), Map.of()).get(path);
     }
 
     private Value derived(Parameter parameter, Fallback.Derived derived) {
@@ -88,6 +93,14 @@ public final class Values {
 
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
     public double number(String path) {
+        Optional<Parameter> parameter = said.containsKey(path) ? Optional.empty() : Registry.parameter(path);
+        if (parameter.isPresent()
+                && parameter.get().fallback() instanceof Fallback.Derived derived
+                && has(parameter.get().section())
+                && preset(parameter.get(), path) == null) {
+            // the text that find would write takes longer than the number
+            return derived.from().applyAsDouble(this);
+        }
         return find(path).map(Value::number).orElse(Double.NaN);
     }
 
