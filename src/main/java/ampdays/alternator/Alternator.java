@@ -9,8 +9,8 @@ import java.util.Map;
  *
  * <p>A step is {@link #open} (how much current now, and why no more), then {@link #settle} with the current drawn. Limits
  * and loss of a step are those at the middle between its start and the end foretold from it, so that the feedback of warm
- * copper and of the cut-back is of second order in the step. Leaves out: that the loss of a step with a ramp in it is that
- * of its mean current. Reference: AlternatorIntegrationTest.
+ * copper and of the cut-back is of second order in the step. In a step with a ramp in it the loss in copper is that of the
+ * ramp's mean square. Reference: AlternatorIntegrationTest.
  */
 public final class Alternator {
     private final AlternatorSpec spec;
@@ -29,6 +29,9 @@ public final class Alternator {
     private double runningS;
     private double steadyA;
     private double rampShare;
+    /** Resistance of the copper times what a ramp's mean square exceeds the square of its mean by. */
+    private double stepOhm;
+
     private AlternatorLimit limit = AlternatorLimit.ROTOR_SPEED;
 
     /** What depends on the rotor's speed alone, worked out once. */
@@ -91,7 +94,13 @@ public final class Alternator {
             return;
         }
         boolean ramps = runningS < spec.startDelayS() + spec.rampS();
-        rampShare = ramps ? AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS()) : 1;
+        if (ramps) {
+            rampShare = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
+            stepOhm = copperOhm * AlternatorPhysics.rampSquareFactor(runningS, stepS, spec.startDelayS(), spec.rampS());
+        } else {
+            rampShare = 1;
+            stepOhm = copperOhm;
+        }
         runningS += stepS;
         double atStartA = rampShare * steadyA(windingC, caseC);
         double windingW = windingAirW + lossW(atStartA, windingC);
@@ -153,7 +162,7 @@ public final class Alternator {
     }
 
     private double lossW(double currentA, double atC) {
-        return AlternatorPhysics.electricalLossW(currentA, copperOhm, atC, spec.ratedA());
+        return AlternatorPhysics.electricalLossW(currentA, stepOhm, atC, spec.ratedA());
     }
 
     /**

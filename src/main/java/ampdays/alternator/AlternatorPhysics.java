@@ -173,6 +173,26 @@ public final class AlternatorPhysics {
         return (rampIntegralS(fromS + stepS, delayS, rampS) - rampIntegralS(fromS, delayS, rampS)) / stepS;
     }
 
+    /**
+     * Mean square of such a ramp over a step, divided by the square of its mean: copper is heated by the mean square of the
+     * current, so its loss exceeds that of the mean current by this factor. From 1 on; 1 where the ramp has not begun. Closed
+     * form of a straight line; reference: AlternatorPhysicsTest, by integration.
+     */
+    public static double rampSquareFactor(double fromS, double stepS, double delayS, double rampS) {
+        double share = rampShare(fromS, stepS, delayS, rampS);
+        double square =
+                (rampSquareIntegralS(fromS + stepS, delayS, rampS) - rampSquareIntegralS(fromS, delayS, rampS)) / stepS;
+        return share > 0 ? square / (share * share) : 1;
+    }
+
+    private static double rampSquareIntegralS(double untilS, double delayS, double rampS) {
+        double t = untilS - delayS;
+        if (t <= 0) {
+            return 0;
+        }
+        return t < rampS ? t * t * t / (3 * rampS * rampS) : t - 2 * rampS / 3;
+    }
+
     private static double rampIntegralS(double untilS, double delayS, double rampS) {
         double t = untilS - delayS;
         if (t <= 0) {

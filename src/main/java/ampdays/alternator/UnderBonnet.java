@@ -20,7 +20,11 @@ public final class UnderBonnet {
     private final double remainsSoak;
     private final double remainsWarm;
     private final double soakGain;
+    private final double meanOn;
+    private final double meanSoak;
+    private final double meanWarm;
     private double riseK;
+    private double meanRiseK;
     private double warmth;
 
     public UnderBonnet(EngineSpec engine, double stepS) {
@@ -29,6 +33,9 @@ public final class UnderBonnet {
         this.remainsOn = Math.exp(-minutes / engine.riseMinutes());
         this.remainsSoak = Math.exp(-minutes / engine.soakMinutes());
         this.remainsWarm = Math.exp(-minutes / engine.coolMinutes());
+        this.meanOn = (1 - remainsOn) * engine.riseMinutes() / minutes;
+        this.meanSoak = (1 - remainsSoak) * engine.soakMinutes() / minutes;
+        this.meanWarm = (1 - remainsWarm) * engine.coolMinutes() / minutes;
         this.soakGain = engine.coolMinutes() / (engine.coolMinutes() - engine.soakMinutes());
     }
 
@@ -36,9 +43,12 @@ public final class UnderBonnet {
     public void step(EngineState state) {
         double targetK = engine.riseK(state);
         if (state == EngineState.STOPPED) {
-            riseK = riseK * remainsSoak + targetK * warmth * soakGain * (remainsWarm - remainsSoak);
+            double soakK = targetK * warmth * soakGain;
+            meanRiseK = riseK * meanSoak + soakK * (meanWarm - meanSoak);
+            riseK = riseK * remainsSoak + soakK * (remainsWarm - remainsSoak);
             warmth *= remainsWarm;
         } else {
+            meanRiseK = targetK + (riseK - targetK) * meanOn;
             riseK = targetK + (riseK - targetK) * remainsOn;
             warmth = 1 + (warmth - 1) * remainsOn;
         }
@@ -47,5 +57,10 @@ public final class UnderBonnet {
     /** Rise above outside air at the end of the last step, K. */
     public double riseK() {
         return riseK;
+    }
+
+    /** Its mean over the last step, K. */
+    public double meanRiseK() {
+        return meanRiseK;
     }
 }

@@ -247,7 +247,7 @@ public final class Simulator {
 
     private void openAlternators(EngineState engine) {
         state.bonnet.step(engine);
-        double bonnetC = m.outsideC + state.bonnet.riseK();
+        double bonnetC = m.outsideC + state.bonnet.meanRiseK();
         m.secondPossibleA = 0;
         m.factoryPossibleW = 0;
         if (state.second != null) {

@@ -194,6 +194,25 @@ class AlternatorPhysicsTest {
         assertThat(AlternatorPhysics.rampShare(300, 60, 30, 15)).isEqualTo(1);
     }
 
+    /** Mean of the square over the square of the mean, by sums of a tenth of a millisecond; 4/3 where the ramp fills the step. */
+    @ParameterizedTest
+    @CsvSource({"0, 60, 30, 15", "0, 60, 50, 30", "60, 60, 50, 30", "20, 10, 15, 40", "0, 60, 0, 60"})
+    void copperIsHeatedByTheRampsMeanSquare(double fromS, double stepS, double delayS, double rampS) {
+        int parts = 600_000;
+        double mean = 0;
+        double square = 0;
+        for (int i = 0; i < parts; i++) {
+            double t = fromS + (i + 0.5) * stepS / parts;
+            double ramp = Math.max(0, Math.min(1, (t - delayS) / rampS));
+            mean += ramp / parts;
+            square += ramp * ramp / parts;
+        }
+        assertThat(AlternatorPhysics.rampSquareFactor(fromS, stepS, delayS, rampS))
+                .isCloseTo(square / (mean * mean), within(1e-6));
+        assertThat(AlternatorPhysics.rampSquareFactor(0, 60, 0, 60)).isCloseTo(4.0 / 3, within(1e-12));
+        assertThat(AlternatorPhysics.rampSquareFactor(0, 60, 60, 10)).isEqualTo(1);
+    }
+
     @Test
     void cutBackIsStraightBetweenItsTemperatures() {
         assertThat(AlternatorPhysics.cutBackShare(100, 105, 120)).isEqualTo(1);

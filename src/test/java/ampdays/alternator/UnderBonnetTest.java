@@ -61,6 +61,22 @@ class UnderBonnetTest {
         assertThat(coarse.riseK()).isCloseTo(fine.riseK(), within(1e-9));
     }
 
+    /** The mean of a minute is that of its six parts (identity), with the engine on and after a stop. */
+    @ParameterizedTest
+    @EnumSource(names = {"HIGHWAY", "STOPPED"})
+    void meanOfAStepIsThatOfItsParts(EngineState now) {
+        UnderBonnet coarse = after(EngineState.TOWN, 20, 60);
+        UnderBonnet fine = after(EngineState.TOWN, 20, 10);
+        coarse.step(now);
+        double sumK = 0;
+        for (int i = 0; i < 6; i++) {
+            fine.step(now);
+            sumK += fine.meanRiseK();
+        }
+        assertThat(coarse.meanRiseK()).isCloseTo(sumK / 6, within(1e-9));
+        assertThat(coarse.meanRiseK()).isNotCloseTo(coarse.riseK(), within(0.01));
+    }
+
     /** Source: the same equations by the Dormand-Prince 8(5,3) method of Commons Math, to 1e-9. */
     @Test
     void soakIsTheSolutionOfItsEquations() {

@@ -122,6 +122,36 @@ class TradeCasesTest {
         assertThat(Van.dischargedAhPerDay(result, 4000)).isCloseTo(490, within(49.0));
     }
 
+    private static Van cooledNight(String capacity) {
+        return cooledSixHours()
+                .with("trip.timetable.all days", "00:00 park open, asleep")
+                .with("trip.reserve", "10 %")
+                .with("battery.capacity", capacity);
+    }
+
+    /**
+     * Nine hours of a warm to hot night take 120 to 270 Ah, with the fan and small things of a sleeping van beside the air
+     * conditioner.
+     */
+    @ParameterizedTest
+    @CsvSource({"30", "32", "34"})
+    void aNightOfCooling(double outsideC) {
+        double ampHours = 9
+                / 24.0
+                * coolingAhPerDay(cooledNight("4000 Ah").with("trip.days", "1").run(Van.dark(outsideC)));
+        assertThat(ampHours).isBetween(120.0, 270.0);
+    }
+
+    /** 100 Ah more lithium, of which 85 to 95 Ah can be used, once, are three to five hours more of a night's cooling. */
+    @ParameterizedTest
+    @CsvSource({"30", "32"})
+    void moreBankIsHoursOfCoolingOnce(double outsideC) {
+        RunResult less = cooledNight("200 Ah").run(Van.dark(outsideC));
+        RunResult more = cooledNight("300 Ah").run(Van.dark(outsideC));
+        double hours = 24 * (more.daysToEmpty() - less.daysToEmpty());
+        assertThat(hours).isBetween(3.0, 5.0);
+    }
+
     /** Against 180 Ah of supply that is about 300 Ah a day short. */
     @Test
     void shortWithCooling() {

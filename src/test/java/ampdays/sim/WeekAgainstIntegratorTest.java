@@ -66,13 +66,10 @@ class WeekAgainstIntegratorTest {
         private final double[] known = new double[Week.STATES];
         private final double[] worst = new double[Week.STATES];
         private final double[] windingK = new double[DAYS * 1440];
-        private final boolean airOfTheKernel;
         private boolean bankSetTheCurrent;
         private double mostWindingC;
 
-        /** @param airOfTheKernel whether the equations take the air under the bonnet from the kernel, minute by minute */
-        Worst(RunPlan plan, boolean airOfTheKernel) {
-            this.airOfTheKernel = airOfTheKernel;
+        Worst(RunPlan plan) {
             week = new Week(plan);
             Arrays.fill(known, plan.sky().weather().airC(0));
             known[Week.SOC] = plan.variant().design().bank().startShare();
@@ -83,7 +80,6 @@ class WeekAgainstIntegratorTest {
         @Override
         public void minute(Minute m, RunState state) {
             week.minute = m.step;
-            week.kernelRiseK = airOfTheKernel ? state.bonnet.riseK() : Double.NaN;
             new DormandPrince853Integrator(1e-9, 60, 1e-9, 1e-9)
                     .integrate(week, m.step * 60.0, known, (m.step + 1) * 60.0, known);
             bankSetTheCurrent |= m.bankLimits || m.servedShare < 1;
@@ -123,7 +119,6 @@ class WeekAgainstIntegratorTest {
         private int startedAt;
         private double currentA;
         private double bonnetC;
-        private double kernelRiseK;
 
         Week(RunPlan plan) {
             this.plan = plan;
@@ -175,7 +170,7 @@ class WeekAgainstIntegratorTest {
         /** Air under the bonnet, and the most that the alternator gives, A. */
         private double alternator(EngineState engine, double timeS, double outsideC, double[] y, double[] rate) {
             EngineSpec e = design.engine();
-            bonnetC = outsideC + (Double.isNaN(kernelRiseK) ? y[BONNET_RISE] : kernelRiseK);
+            bonnetC = outsideC + y[BONNET_RISE];
             if (engine == EngineState.STOPPED) {
                 startedAt = minute + 1;
                 rate[BONNET_RISE] = (e.soakRiseK() * y[ENGINE_WARMTH] - y[BONNET_RISE]) / (60 * e.soakMinutes());
@@ -241,9 +236,9 @@ class WeekAgainstIntegratorTest {
         }
     }
 
-    private static Worst worst(Van van, boolean airOfTheKernel) {
+    private static Worst worst(Van van) {
         RunPlan plan = plan(van);
-        Worst worst = new Worst(plan, airOfTheKernel);
+        Worst worst = new Worst(plan);
         Simulator.run(plan, worst);
         Arrays.sort(worst.windingK);
         assertThat(worst.bankSetTheCurrent)
@@ -253,33 +248,31 @@ class WeekAgainstIntegratorTest {
         return worst;
     }
 
-    /** The design asks for 0.1 K and 0.1 % of the charge; found are 0.03 K and 0.006 %. */
+    /** The design asks for 0.1 K and 0.1 % of the charge; found are 0.06 K and 0.006 %. */
     @Test
     void cabinAlternatorAndBankTogether() {
-        Van withoutRamp = van().with("second-alternator.start-delay", "0 s").with("second-alternator.ramp", "0 s");
-        Worst w = worst(withoutRamp, true);
+        Worst w = worst(van().with("second-alternator.start-delay", "0 s").with("second-alternator.ramp", "0 s"));
         assertThat(w.worst[Week.AIR]).isLessThan(0.1);
         assertThat(w.worst[Week.MASS]).isLessThan(0.1);
         assertThat(w.worst[Week.SOC]).isLessThan(0.001);
         assertThat(w.worst[Week.BANK]).isLessThan(0.1);
         assertThat(w.worst[Week.CASE]).isLessThan(0.1);
         assertThat(w.windingK[w.windingK.length * 97 / 100]).isLessThan(0.1);
-        assertThat(w.worst[Week.WINDING]).as("just after a change of speed").isLessThan(0.5);
+        assertThat(w.worst[Week.WINDING]).as("just after a change of speed").isLessThan(0.3);
     }
 
     /**
-     * The same with the regulator's ramp, whose step has the loss of its mean current, and with air under the bonnet that
-     * changes continuously, where the kernel takes that of the end of the step: after a start the winding is 3.5 K too cool for
-     * a minute or two, then both are up to 0.8 K too warm for a quarter of an hour. Charge and cabin hardly feel it.
+     * The same with the regulator's ramp. The kernel spreads the heat of the minute that holds the ramp evenly over it, and
+     * the field's from its beginning: after a start the winding is 1.2 K off, the case 0.4 K. Charge and cabin hardly feel it.
      */
     @Test
     void whatTheMinuteOfAStartCosts() {
-        Worst w = worst(van(), false);
+        Worst w = worst(van());
         assertThat(w.worst[Week.AIR]).isLessThan(0.1);
         assertThat(w.worst[Week.SOC]).isLessThan(0.001);
         assertThat(w.worst[Week.BANK]).isLessThan(0.1);
-        assertThat(w.worst[Week.CASE]).isLessThan(1);
-        assertThat(w.windingK[w.windingK.length * 97 / 100]).isLessThan(0.4);
-        assertThat(w.worst[Week.WINDING]).isLessThan(4);
+        assertThat(w.worst[Week.CASE]).isLessThan(0.5);
+        assertThat(w.windingK[w.windingK.length * 97 / 100]).isLessThan(0.1);
+        assertThat(w.worst[Week.WINDING]).isLessThan(1.5);
     }
 }
