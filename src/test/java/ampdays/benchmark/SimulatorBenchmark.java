@@ -56,7 +56,7 @@ public class SimulatorBenchmark {
         return Simulator.run(plan);
     }
 
-    private static Values values() {
+    static Values values() {
         return Values.empty(PresetReader.presets())
                 .with("title", "a year with every component")
                 .with("place.latitude", "33.4°")
@@ -107,7 +107,7 @@ public class SimulatorBenchmark {
     }
 
     /** An invented year: hot summers, mild winters, every third day cloudy. */
-    private static WeatherSeries weather() {
+    static WeatherSeries weather() {
         int rows = 8760;
         double[] ghi = new double[rows];
         double[] air = new double[rows];
