@@ -40,7 +40,7 @@ final class Exit {
 
     /** For text on standard output that did not arrive. */
     static int ofLostScreen(PrintWriter err) {
-        err.println("Not all could be written to standard output: the disk is full, or nobody reads it any more.");
+        err.println("Not all could be written to standard output. Is the disk full?");
         return FILE_TROUBLE;
     }
 

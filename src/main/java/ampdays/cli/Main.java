@@ -1,6 +1,6 @@
 package ampdays.cli;
 
-import java.io.PrintStream;
+import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
@@ -61,10 +61,10 @@ public final class Main {
 
     public static void main(String[] args) {
         ReadAhead.begin(args);
-        System.exit(run(writer(System.out), writer(System.err), args));
+        System.exit(run(writer(new Screen()), writer(System.err), args));
     }
 
-    private static PrintWriter writer(PrintStream stream) {
+    private static PrintWriter writer(OutputStream stream) {
         return new PrintWriter(stream, true, StandardCharsets.UTF_8);
     }
 

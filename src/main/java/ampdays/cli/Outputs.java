@@ -47,6 +47,10 @@ final class Outputs {
                             + " at the lowest price; takes many runs.")
     private boolean why;
 
+    boolean asksWhy() {
+        return why;
+    }
+
     Path folder(Path usual) {
         return out == null ? Path.of("out").resolve(usual) : out;
     }

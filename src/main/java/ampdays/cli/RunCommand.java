@@ -69,6 +69,10 @@ final class RunCommand implements Callable<Integer> {
         Loaded loaded = changes.isEmpty() ? read : read.changed(option, changes);
         Variant variant =
                 changes.isEmpty() ? asWritten : loaded.scenario().variants().get(0);
+        if ((show || hotTest) && outputs.asksWhy()) {
+            throw new UsageException(
+                    "--why needs the run that " + (show ? "--show" : "--hot-test") + " leaves out. Give one of them.");
+        }
         if (show) {
             show(loaded.file().values(variant.name()).orElseThrow());
             return Exit.DONE;

@@ -62,11 +62,33 @@ class CommandLineTest {
                 throw new IOException("No space left on device");
             }
         };
-        PrintWriter lost = new PrintWriter(full, true, StandardCharsets.UTF_8);
+        PrintWriter lost = new PrintWriter(new Screen(full), true, StandardCharsets.UTF_8);
         assertThat(Main.run(lost, new PrintWriter(err), "--version")).isEqualTo(4);
-        assertThat(err.toString())
-                .startsWith("Not all could be written to standard output")
-                .endsWith("more." + nl());
+        assertThat(err.toString()).isEqualTo("Not all could be written to standard output. Is the disk full?" + nl());
+    }
+
+    /** A reader that has seen enough is no trouble; what it has not read goes nowhere. */
+    @Test
+    void aReaderThatStopsIsNoTrouble() {
+        int[] written = new int[1];
+        OutputStream head = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                if (++written[0] > 8) {
+                    throw new IOException("Broken pipe");
+                }
+            }
+        };
+        PrintWriter read = new PrintWriter(new Screen(head), true, StandardCharsets.UTF_8);
+        assertThat(Main.run(read, new PrintWriter(err), "presets")).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(written[0]).isEqualTo(9);
+    }
+
+    @Test
+    void whyIsNotPassedOverWhereNothingIsRun() {
+        assertThat(run("run", DEMO, "--show", "--why")).isEqualTo(2);
+        assertThat(err.toString()).isEqualTo("--why needs the run that --show leaves out. Give one of them." + nl());
     }
 
     @Test
