@@ -60,14 +60,8 @@ final class Findings {
         if (m.outletW > inverterRatedW) {
             inverter.met(m.step, m.outletW);
         }
-        if (m.startOutletW > 0) {
-            startInverter.met(m.step, m.startOutletW);
-        }
-        if (m.startBankA > 0) {
-            startBank.met(m.step, m.startBankA);
-        }
-        if (m.startSagV > 0) {
-            startSag.met(m.step, -m.startSagV);
+        if (m.coolerStarts) {
+            start(m);
         }
         if (m.ruling == Limit.TOO_COLD) {
             tooCold.met(m.step, -state.bank.temperatureC());
@@ -77,6 +71,18 @@ final class Findings {
         }
         if (!now.away() && state.cabin.airC() > HOT_CABIN_C) {
             hotCabin.met(m.step, state.cabin.airC());
+        }
+    }
+
+    private void start(Minute m) {
+        if (m.startOutletW > 0) {
+            startInverter.met(m.step, m.startOutletW);
+        }
+        if (m.startBankA > 0) {
+            startBank.met(m.step, m.startBankA);
+        }
+        if (m.startSagV > 0) {
+            startSag.met(m.step, -m.startSagV);
         }
     }
 

@@ -46,8 +46,7 @@ final class Ledger {
         double factoryLossW = m.factorySourceW - m.factoryW;
         double bankW = bank.storedW() + bank.heatW();
         m.lossesW = solarLossW + shoreLossW + factoryLossW + secondCableW + m.inverterLossW + bank.heatW();
-        double residualW =
-                inW - usedW - solarLossW - shoreLossW - factoryLossW - secondCableW - m.inverterLossW - bankW;
+        double residualW = inW - usedW - m.lossesW - bank.storedW();
         double movedW = inW + usedW + (bankW > 0 ? bankW : -bankW);
         if (!((residualW > 0 ? residualW : -residualW) <= CLOSES_TO * (movedW + 1))) {
             throw new IllegalStateException(

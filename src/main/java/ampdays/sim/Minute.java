@@ -33,6 +33,9 @@ final class Minute {
     /** What the air conditioner would have drawn, but it had no power or its own low-voltage cut-out held it off. */
     double coolingMissedW;
 
+    /** Whether a fixed-speed compressor starts in this step; only then are the next three of this step. */
+    boolean coolerStarts;
+
     /** What a start of the air conditioner asked beyond what inverter, bank or its own protection stands; 0 = nothing. */
     double startOutletW;
 

@@ -225,10 +225,8 @@ public final class Simulator {
     }
 
     private void startCooler() {
-        m.startOutletW = 0;
-        m.startBankA = 0;
-        m.startSagV = 0;
-        if (state.cooler != null && state.cooler.startW() > 0) {
+        m.coolerStarts = state.cooler != null && state.cooler.startW() > 0;
+        if (m.coolerStarts) {
             StartSurge.meet(m, state.bank, state.cooler, coolerSpec, coolingOnInverter ? inverter : null);
         }
     }

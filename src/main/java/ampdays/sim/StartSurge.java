@@ -16,6 +16,8 @@ final class StartSurge {
     /** @param inverter null when the air conditioner hangs on the bank */
     static void meet(Minute m, Battery bank, Cooler cooler, CoolerSpec spec, InverterSpec inverter) {
         double moreW = cooler.startW() - m.coolingAskedW;
+        m.startOutletW = 0;
+        m.startSagV = 0;
         if (inverter != null) {
             double peakW = m.outletW + moreW;
             m.startOutletW = peakW > inverter.surgeW() ? peakW : 0;

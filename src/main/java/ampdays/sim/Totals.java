@@ -51,9 +51,10 @@ final class Totals {
     private double fuelLitres;
     private int chargingIdleSteps;
     private double peakCaseC = Double.NaN;
-    private double dischargedAs;
-    private double coolingAskedJ;
-    private double refrigeratorAskedJ;
+    // sums of every step's mean
+    private double dischargedA;
+    private double coolingAskedW;
+    private double refrigeratorAskedW;
 
     private double dayLowestSoc;
     private double dayWarmestC;
@@ -148,9 +149,9 @@ final class Totals {
         dayLowestSoc = soc < dayLowestSoc ? soc : dayLowestSoc;
         dayWarmestC = m.outsideC > dayWarmestC ? m.outsideC : dayWarmestC;
         dayCoolestC = m.outsideC < dayCoolestC ? m.outsideC : dayCoolestC;
-        dischargedAs += m.bankA < 0 ? -m.bankA * stepS : 0;
-        coolingAskedJ += (m.coolingAskedW + m.coolingMissedW) * stepS;
-        refrigeratorAskedJ += m.refrigeratorAskedW * stepS;
+        dischargedA += m.bankA < 0 ? -m.bankA : 0;
+        coolingAskedW += m.coolingAskedW + m.coolingMissedW;
+        refrigeratorAskedW += m.refrigeratorAskedW;
         if (canCharge && now.vehicle().idles()) {
             chargingIdleSteps++;
             EngineSpec engine = plan.variant().design().engine();
@@ -183,8 +184,8 @@ final class Totals {
         Map<String, Double> got = uses(served, energy);
         Map<String, Double> unserved = uses(asked, energy);
         unserved.replaceAll((name, wanted) -> wanted - got.get(name));
-        unserved.put(Account.COOLING.label(), coolingAskedJ / 3600 - energy.wh(Account.COOLING));
-        unserved.put(Account.REFRIGERATOR.label(), refrigeratorAskedJ / 3600 - energy.wh(Account.REFRIGERATOR));
+        unserved.put(Account.COOLING.label(), coolingAskedW * stepH - energy.wh(Account.COOLING));
+        unserved.put(Account.REFRIGERATOR.label(), refrigeratorAskedW * stepH - energy.wh(Account.REFRIGERATOR));
         unserved.values().removeIf(wh -> wh < 1e-9 * energy.servedWh());
         return new RunResult(
                 plan.variant().name(),
@@ -208,7 +209,7 @@ final class Totals {
                 fuelLitres,
                 chargingIdleSteps * stepH,
                 peakCaseC,
-                dischargedAs / (plan.variant().design().bank().capacityAh() * 3600),
+                dischargedA * stepH / plan.variant().design().bank().capacityAh(),
                 ageing(),
                 energy.residualWh(),
                 days,
