@@ -25,7 +25,6 @@ import java.util.function.Function;
 
 /** The screen of a comparison: verdict, table of options, findings, files. */
 final class CompareScreen {
-    private static final int WIDTH = 100;
     private static final String NONE = "–";
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 
@@ -49,7 +48,7 @@ final class CompareScreen {
                 "Written to " + folder + ": options.csv, days.csv, summary.json; charts (.svg and .png): "
                         + String.join(", ", charts) + ".",
                 "");
-        wrap("Estimates, not a code check; have the installation inspected by a licensed person.", "");
+        wrap(Wrapped.ESTIMATES, "");
     }
 
     private static Table table(List<RunResult> results, Comparison comparison) {
@@ -169,17 +168,7 @@ final class CompareScreen {
     }
 
     private void wrap(String text, String indent) {
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
-            if (!line.isEmpty() && line.length() + 1 + word.length() > WIDTH) {
-                out.println(line);
-                line = new StringBuilder(indent);
-                line.append(word);
-            } else {
-                line.append(line.isEmpty() ? "" : " ").append(word);
-            }
-        }
-        out.println(line);
+        Wrapped.print(out, text, indent);
     }
 
     private static String number(String format, double value) {

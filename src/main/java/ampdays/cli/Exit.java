@@ -14,6 +14,7 @@ final class Exit {
     static final int DONE = 0;
     static final int INTERNAL_ERROR = 1;
     static final int WRONG_INPUT = 2;
+    static final int TARGET_NOT_MET = 3;
     static final int FILE_TROUBLE = 4;
 
     private Exit() {}

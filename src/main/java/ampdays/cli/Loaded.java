@@ -4,6 +4,8 @@ import ampdays.io.InputException;
 import ampdays.io.InputProblem;
 import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
+import ampdays.results.Account;
+import ampdays.scenario.Grid;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
@@ -32,8 +34,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.StringJoiner;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** A scenario with its weather, ready to be planned and run. */
@@ -197,8 +201,33 @@ final class Loaded {
         }
     }
 
+    /** Tries the corners of a grid, reads all weather that it needs, and tells which uses its designs have. */
+    SortedSet<String> prepare(Grid grid) throws IOException, InputException, UsageException {
+        SortedSet<String> uses = new TreeSet<>();
+        for (List<Integer> places : grid.samples()) {
+            Variant variant;
+            try {
+                variant = grid.variant(file, places);
+            } catch (ScenarioException e) {
+                throw new UsageException("With " + grid.words(places) + ": " + e.getMessage());
+            }
+            prepare(variant);
+            uses.addAll(uses(variant));
+        }
+        return uses;
+    }
+
+    /** What asks for energy in a design, by name. */
+    static SortedSet<String> uses(Variant variant) {
+        SortedSet<String> uses = new TreeSet<>();
+        variant.design().loads().forEach(load -> uses.add(load.name()));
+        variant.design().cooler().ifPresent(c -> uses.add(Account.COOLING.label()));
+        variant.design().refrigerator().ifPresent(r -> uses.add(Account.REFRIGERATOR.label()));
+        return uses;
+    }
+
     /** Reads the weather that a changed design names, and refuses it if it does not cover the trip. */
-    void prepare(Variant variant) throws IOException, InputException {
+    private void prepare(Variant variant) throws IOException, InputException {
         readWeather(variant);
         remarkDirt(variant);
         requireCoverage(variant);

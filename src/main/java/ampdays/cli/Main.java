@@ -53,6 +53,7 @@ public final class Main {
         commands.put("run", RunCommand.class);
         commands.put("compare", CompareCommand.class);
         commands.put("sweep", SweepCommand.class);
+        commands.put("size", SizeCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("weather", WeatherCommand.class);
         commands.put("presets", PresetsCommand.class);

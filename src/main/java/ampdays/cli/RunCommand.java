@@ -18,7 +18,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Future;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -65,7 +64,9 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded read = Loaded.read(file);
-        Variant asWritten = read.scenario().variant(option).orElseThrow(() -> unknown(read.scenario()));
+        Variant asWritten = read.scenario()
+                .variant(option)
+                .orElseThrow(() -> UsageException.unknownOption(option, file, read.scenario()));
         Loaded loaded = changes.isEmpty() ? read : read.changed(option, changes);
         Variant variant =
                 changes.isEmpty() ? asWritten : loaded.scenario().variants().get(0);
@@ -100,12 +101,6 @@ final class RunCommand implements Callable<Integer> {
 
     private static UsageException nothingToTest() {
         return new UsageException("This design has no alternator to test. Name an option that has one: --option NAME.");
-    }
-
-    private UsageException unknown(Scenario scenario) {
-        return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
-                + scenario.variants().stream().map(v -> "\"" + v.name() + "\"").collect(Collectors.joining(", "))
-                + ".");
     }
 
     private void show(Values values) {

@@ -7,12 +7,10 @@ import ampdays.io.InputException;
 import ampdays.io.SweepFiles;
 import ampdays.io.SweepJson;
 import ampdays.io.SweepReader;
-import ampdays.results.Account;
 import ampdays.results.SweepTable;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
 import ampdays.scenario.KnobText;
-import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
 import ampdays.study.Sweep;
@@ -25,7 +23,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.SortedSet;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -116,7 +113,7 @@ final class SweepCommand implements Callable<Integer> {
         Loaded loaded = Loaded.read(file);
         Grid grid = named.isEmpty() ? grid(loaded) : named(loaded);
         refuseTooMany(grid, loaded.scenario().variants().get(0));
-        SortedSet<String> uses = prepare(loaded, grid);
+        SortedSet<String> uses = loaded.prepare(grid);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
         String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
         try (SweepFiles files = new SweepFiles(folder, grid, uses, study);
@@ -199,25 +196,6 @@ final class SweepCommand implements Callable<Integer> {
                     + (workers == 1 ? "one core" : workers + " cores")
                     + ". Write larger steps or vary less; or add --yes to run them all.");
         }
-    }
-
-    /** Tries the corners of the grid, reads all weather, and tells which uses the designs have. */
-    private static SortedSet<String> prepare(Loaded loaded, Grid grid)
-            throws IOException, InputException, UsageException {
-        SortedSet<String> uses = new TreeSet<>();
-        for (List<Integer> places : grid.samples()) {
-            Variant variant;
-            try {
-                variant = grid.variant(loaded.file(), places);
-            } catch (ScenarioException e) {
-                throw new UsageException("With " + grid.words(places) + ": " + e.getMessage());
-            }
-            loaded.prepare(variant);
-            variant.design().loads().forEach(load -> uses.add(load.name()));
-            variant.design().cooler().ifPresent(c -> uses.add(Account.COOLING.label()));
-            variant.design().refrigerator().ifPresent(r -> uses.add(Account.REFRIGERATOR.label()));
-        }
-        return uses;
     }
 
     /** How many rows are finished at the end. */

@@ -1,7 +1,9 @@
 package ampdays.cli;
 
+import ampdays.scenario.Scenario;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 
 /** A wrong word on the command line that only shows once the input is read, with what would be right. */
 final class UsageException extends Exception {
@@ -9,6 +11,13 @@ final class UsageException extends Exception {
 
     UsageException(String message) {
         super(message);
+    }
+
+    /** An option that the scenario does not have. */
+    static UsageException unknownOption(String option, Path file, Scenario scenario) {
+        return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
+                + scenario.variants().stream().map(v -> "\"" + v.name() + "\"").collect(Collectors.joining(", "))
+                + ".");
     }
 
     /** Refuses to overwrite. */

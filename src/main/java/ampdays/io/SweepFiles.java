@@ -147,6 +147,17 @@ public final class SweepFiles implements AutoCloseable {
         }
     }
 
+    /** Writes a table at once, each file whole or absent. */
+    void writeWhole(List<String> lines) throws IOException {
+        WholeFile.write(folder.resolve(TABLE), out -> {
+            out.write(heading().getBytes(StandardCharsets.UTF_8));
+            for (String line : lines) {
+                out.write(line.getBytes(StandardCharsets.UTF_8));
+            }
+        });
+        WholeFile.write(folder.resolve(STUDY), out -> out.write(study.getBytes(StandardCharsets.UTF_8)));
+    }
+
     /** Closes the table and gives the files their final names; all rows must be there. */
     public void finish() throws IOException {
         close();

@@ -54,16 +54,78 @@ public final class KnobText {
         if (path.equals(Knob.OPTION)) {
             return new Knob(path, "", options(spec, file));
         }
-        Parameter parameter = Registry.parameter(path)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        path.equals("options") ? "options is not known. Did you mean option?" : unknown(path)));
-        KnobText text = new KnobText(path, parameter);
-        boolean number = parameter.kind() instanceof Kind.Measured || parameter.kind() instanceof Kind.Count;
+        KnobText text = of(path);
+        boolean number = text.isNumber();
         Matcher range = RANGE.matcher(spec);
         List<String> values = number && range.matches()
                 ? text.range(range.group(1), range.group(2), Optional.ofNullable(range.group(3)))
                 : text.list(spec, number);
         return new Knob(path, number ? commonUnit(values) : "", distinct(path, values));
+    }
+
+    /**
+     * Reads PATH=LO..HI or PATH=LO..HI step STEP; without a step one is taken that divides the range into some hundred.
+     *
+     * @throws IllegalArgumentException with a sentence for the user
+     */
+    public static Knob readRange(String assignment, ScenarioFile file) {
+        int equals = assignment.indexOf('=');
+        String path = equals < 1 ? "" : assignment.substring(0, equals).strip();
+        Matcher range = RANGE.matcher(assignment.substring(equals + 1).strip());
+        if (path.isEmpty() || path.equals(Knob.OPTION)) {
+            return onlyRanges(path, read(assignment, file));
+        }
+        KnobText text = of(path);
+        if (!range.matches()) {
+            return onlyRanges(path, read(assignment, file));
+        }
+        if (!text.isNumber()) {
+            throw new IllegalArgumentException(path + " is no number, so there is nothing between two of its values.");
+        }
+        String step = range.group(3) == null ? text.aHundredth(range.group(1), range.group(2)) : range.group(3);
+        List<String> values = text.range(range.group(1), range.group(2), Optional.of(step));
+        if (values.size() < 2) {
+            throw new IllegalArgumentException(path + " has only the value " + values.get(0) + " in the range "
+                    + range.group(1) + ".." + range.group(2) + ". Write a wider range or a smaller step.");
+        }
+        return new Knob(path, commonUnit(values), values);
+    }
+
+    private static Knob onlyRanges(String path, Knob listed) {
+        throw new IllegalArgumentException(path + " has no range to search: " + String.join(", ", listed.values())
+                + ". Write its ends and a step, like battery.capacity=200..800 Ah step 10 Ah.");
+    }
+
+    private static KnobText of(String path) {
+        return new KnobText(
+                path,
+                Registry.parameter(path)
+                        .orElseThrow(() -> new IllegalArgumentException(
+                                path.equals("options")
+                                        ? "options is not known. Did you mean option?"
+                                        : unknown(path))));
+    }
+
+    private boolean isNumber() {
+        return parameter.kind() instanceof Kind.Measured || parameter.kind() instanceof Kind.Count;
+    }
+
+    /** The next of 1, 2 or 5 times a power of ten above a hundredth of a range; for counts 1 at least. */
+    private String aHundredth(String low, String high) {
+        Part to = part(checked(high));
+        Part from = part(checked(withUnit(low, to.space() + to.unit())));
+        double hundredth = to.number().subtract(from.number()).abs().doubleValue() / 100;
+        BigDecimal step = BigDecimal.ONE;
+        if (hundredth > 0) {
+            step = BigDecimal.ONE.scaleByPowerOfTen((int) Math.floor(Math.log10(hundredth)));
+            for (int digit : new int[] {2, 5, 10}) {
+                BigDecimal next = BigDecimal.ONE
+                        .scaleByPowerOfTen((int) Math.floor(Math.log10(hundredth)))
+                        .multiply(BigDecimal.valueOf(digit));
+                step = step.doubleValue() < hundredth * (1 - 1e-9) ? next : step;
+            }
+        }
+        return to.write(parameter.kind() instanceof Kind.Count ? step.max(BigDecimal.ONE) : step);
     }
 
     private static String unknown(String path) {

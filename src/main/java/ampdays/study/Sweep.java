@@ -99,13 +99,14 @@ public final class Sweep {
         Function<Variant, RunPlan> plans = idle == null ? planner.under(Sky.AS_IT_IS) : idle;
         List<T> made = new ArrayList<>();
         for (long row = from; row < end; row++) {
-            made.add(make.apply(cell(row, plans)));
+            made.add(make.apply(cell(file, grid, row, plans)));
         }
         idlePlans.add(plans);
         return made;
     }
 
-    private Cell cell(long row, Function<Variant, RunPlan> plans) {
+    /** Runs one design of a grid. */
+    static Cell cell(ScenarioFile file, Grid grid, long row, Function<Variant, RunPlan> plans) {
         List<Integer> places = grid.places(row);
         RunPlan plan;
         try {

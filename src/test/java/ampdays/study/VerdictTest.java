@@ -135,7 +135,7 @@ class VerdictTest {
         return new DayProfile(name, LocalDate.of(2025, 7, 8), Map.of(), Map.of(), hours, hours, hours, hours);
     }
 
-    private static RunResult run(String option, double daysToEmpty, boolean holds, int comfortable) {
+    static RunResult run(String option, double daysToEmpty, boolean holds, int comfortable) {
         return run(option, daysToEmpty, holds, comfortable, Map.of(), Map.of(), Map.of());
     }
 

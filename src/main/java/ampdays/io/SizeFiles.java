@@ -1,0 +1,59 @@
+package ampdays.io;
+
+import ampdays.results.Sizing;
+import ampdays.results.Sizing.Tried;
+import ampdays.results.SweepTable;
+import ampdays.results.WholeFile;
+import ampdays.scenario.Grid;
+import ampdays.scenario.Knob;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+
+/** What a question of size leaves: its answer, and the values that were run as the table of a sweep over them. */
+public final class SizeFiles {
+    private final Path folder;
+    private final Knob knob;
+    private final SortedSet<String> uses;
+
+    /** @param uses names of loads and coolers that have columns */
+    public SizeFiles(Path folder, Knob knob, SortedSet<String> uses) {
+        this.folder = folder;
+        this.knob = knob;
+        this.uses = uses;
+    }
+
+    /**
+     * Writes the files.
+     *
+     * @param inputs a fingerprint of everything else that the results come from
+     * @return the table, as charts need it
+     */
+    public SweepTable write(String scenario, String title, Sizing sizing, String inputs)
+            throws IOException, InputException {
+        Knob run = new Knob(
+                knob.path(),
+                knob.unit(),
+                sizing.tried().stream().map(Tried::value).toList());
+        Grid grid = new Grid(List.of(new Knob(Knob.OPTION, "", List.of(sizing.option())), run), false);
+        List<String> lines = new ArrayList<>();
+        try (SweepFiles files = new SweepFiles(folder, grid, uses, SweepJson.of(scenario, title, grid, inputs))) {
+            for (int row = 0; row < sizing.tried().size(); row++) {
+                Tried tried = sizing.tried().get(row);
+                lines.add(files.line(row, List.of(0, row), tried.result(), tried.problem()));
+            }
+            files.writeWhole(lines);
+        }
+        WholeFile.write(folder.resolve("size.json"), out -> {
+            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            SizeJson.write(text, scenario, title, sizing);
+            text.flush();
+        });
+        return SweepReader.read(folder.resolve(SweepFiles.TABLE));
+    }
+}

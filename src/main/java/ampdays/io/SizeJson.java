@@ -1,0 +1,63 @@
+package ampdays.io;
+
+import ampdays.results.Sizing;
+import ampdays.results.Sizing.Tried;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.Writer;
+import java.util.List;
+import java.util.Optional;
+
+/** The answer to a question of size, as a JSON document. Its form is told in docs/OUTPUT.md. */
+public final class SizeJson {
+    private SizeJson() {}
+
+    /** Writes the document and a line end, and leaves the writer open. */
+    public static void write(Writer writer, String scenario, String title, Sizing sizing) throws IOException {
+        try (JsonGenerator json = SummaryJson.generator(writer)) {
+            json.writeStartObject();
+            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
+            json.writeStringField("scenario", scenario);
+            json.writeStringField("title", title);
+            json.writeStringField("option", sizing.option());
+            json.writeStringField("knob", sizing.path());
+            json.writeStringField("range", sizing.range());
+            json.writeStringField("wanted", sizing.smallest() ? "smallest" : "largest");
+            texts(json, "goals", sizing.goals());
+            json.writeBooleanField("reached", sizing.answer().isPresent());
+            value(json, "answer", sizing.answer().map(sizing.tried()::get));
+            value(json, "notEnough", sizing.notEnough());
+            value(json, "best", Optional.of(sizing.bestTried()));
+            texts(json, "against", sizing.against());
+            json.writeArrayFieldStart("tried");
+            for (Tried tried : sizing.tried()) {
+                json.writeStartObject();
+                json.writeStringField("value", tried.value());
+                json.writeBooleanField("reached", tried.reached());
+                texts(json, "measured", tried.measured());
+                json.writeStringField("problem", tried.problem());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            json.writeStringField("table", SweepFiles.TABLE);
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+    }
+
+    private static void value(JsonGenerator json, String field, Optional<Tried> tried) throws IOException {
+        if (tried.isPresent()) {
+            json.writeStringField(field, tried.get().value());
+        } else {
+            json.writeNullField(field);
+        }
+    }
+
+    private static void texts(JsonGenerator json, String field, List<String> texts) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
+    }
+}

@@ -1,0 +1,100 @@
+package ampdays.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.io.ScenarioReader;
+import ampdays.io.WeatherReader;
+import ampdays.results.Metric;
+import ampdays.results.RunResult;
+import ampdays.results.Sizing;
+import ampdays.results.Sizing.Tried;
+import ampdays.scenario.Grid;
+import ampdays.scenario.KnobText;
+import ampdays.scenario.ScenarioFile;
+import ampdays.sim.RunPlan;
+import ampdays.sim.SkyCompletion;
+import ampdays.weather.WeatherSeries;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The search against running every value of the range, which needs no outside source. */
+class SizeTest {
+    private static ScenarioFile demo;
+    private static Planner planner;
+
+    @BeforeAll
+    static void read() throws Exception {
+        demo = ScenarioReader.read(Path.of("scenarios/desert-survey.yaml"));
+        WeatherSeries desert =
+                SkyCompletion.complete(WeatherReader.read(Path.of("weather-profiles/low-desert-summer.csv")));
+        planner = sky -> {
+            RunPlan.Maker maker = new RunPlan.Maker(60);
+            return variant -> maker.plan(variant, desert);
+        };
+    }
+
+    private static Sizing find(String knob, boolean smallest, String goal) {
+        return Size.find(
+                demo,
+                "as it is",
+                KnobText.readRange(knob, demo),
+                "range",
+                smallest,
+                Goal.read(goal, Metric.all(List.of())),
+                planner);
+    }
+
+    private static List<Integer> reaching(String knob, String goal) {
+        Grid grid = Size.grid("as it is", KnobText.readRange(knob, demo));
+        var plans = planner.under(Sky.AS_IT_IS);
+        List<Goal> goals = Goal.read(goal, Metric.all(List.of()));
+        return IntStream.range(0, (int) grid.rows())
+                .filter(row -> {
+                    RunResult run = Sweep.cell(demo, grid, row, plans).result().orElseThrow();
+                    return goals.stream().allMatch(g -> g.isReached(run));
+                })
+                .boxed()
+                .toList();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "battery.capacity=300..1200 Ah step 20 Ah, true, daysToEmpty >= 7",
+        "battery.capacity=300..1200 Ah step 20 Ah, true, comfortableNights >= 8 and daysToEmpty >= 6.5",
+        "cabin.air-changes=0..20 1/h step 0.5 1/h, false, daysToEmpty >= 5.8",
+        "solar.power=300..1200 W step 20 W, true, lowestSoc >= 11 %",
+    })
+    void theSearchFindsWhatRunningAllFinds(String knob, boolean smallest, String goal) {
+        List<Integer> reaching = reaching(knob, goal);
+        Sizing sizing = find(knob, smallest, goal);
+        assertThat(sizing.bestTried().place()).isEqualTo(reaching.get(smallest ? 0 : reaching.size() - 1));
+        assertThat(sizing.tried()).hasSizeLessThan(26);
+    }
+
+    /** Two bounds that only banks of middle size lie between: larger ones do not. */
+    @Test
+    void whatSpeaksAgainstTheAnswerIsTold() {
+        Sizing sizing =
+                find("battery.capacity=300..1200 Ah step 20 Ah", true, "daysToEmpty >= 5.95 and daysToEmpty <= 6.2");
+        assertThat(sizing.answer()).isPresent();
+        assertThat(sizing.notEnough().map(Tried::reached)).contains(false);
+        assertThat(sizing.against()).contains("1200 Ah").doesNotContain("300 Ah");
+        assertThat(SizeText.of(sizing).get(3))
+                .startsWith(
+                        "Beware: more is not always better here. Of the values that were run, these do not meet it: ");
+    }
+
+    @Test
+    void atTheEndOfTheRangeTheAnswerSaysSo() {
+        Sizing sizing = find("battery.capacity=800..1200 Ah step 100 Ah", true, "daysToEmpty >= 5");
+        assertThat(sizing.bestTried().value()).isEqualTo("800 Ah");
+        assertThat(sizing.notEnough()).isEmpty();
+        assertThat(SizeText.of(sizing).get(2))
+                .isEqualTo("That is the low end of the range, so the answer may lie beyond. Search a wider range.");
+    }
+}
