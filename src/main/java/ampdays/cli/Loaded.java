@@ -205,16 +205,37 @@ final class Loaded {
     SortedSet<String> prepare(Grid grid) throws IOException, InputException, UsageException {
         SortedSet<String> uses = new TreeSet<>();
         for (List<Integer> places : grid.samples()) {
-            Variant variant;
-            try {
-                variant = grid.variant(file, places);
-            } catch (ScenarioException e) {
-                throw new UsageException("With " + grid.words(places) + ": " + e.getMessage());
-            }
-            prepare(variant);
-            uses.addAll(uses(variant));
+            uses.addAll(prepare(grid, places));
         }
         return uses;
+    }
+
+    /** The same where corners may be impossible as long as one is not; fit for grids that name one weather file. */
+    SortedSet<String> prepareSome(Grid grid) throws IOException, InputException, UsageException {
+        SortedSet<String> uses = new TreeSet<>();
+        List<UsageException> impossible = new ArrayList<>();
+        for (List<Integer> places : grid.samples()) {
+            try {
+                uses.addAll(prepare(grid, places));
+            } catch (UsageException e) {
+                impossible.add(e);
+            }
+        }
+        if (impossible.size() == grid.samples().size()) {
+            throw impossible.get(0);
+        }
+        return uses;
+    }
+
+    private SortedSet<String> prepare(Grid grid, List<Integer> places)
+            throws IOException, InputException, UsageException {
+        try {
+            Variant variant = grid.variant(file, places);
+            prepare(variant);
+            return uses(variant);
+        } catch (ScenarioException e) {
+            throw new UsageException("With " + grid.words(places) + ": " + e.getMessage());
+        }
     }
 
     /** What asks for energy in a design, by name. */

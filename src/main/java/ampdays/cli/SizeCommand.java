@@ -14,6 +14,7 @@ import ampdays.scenario.KnobText;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
 import ampdays.study.Goal;
+import ampdays.study.ReadyQuestion;
 import ampdays.study.Size;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -36,6 +37,8 @@ import picocli.CommandLine.Spec;
             "",
             "Example:  ampdays size my-van.yaml --knob \"battery.capacity=200..1600 Ah step 10 Ah\""
                     + " --goal \"daysToEmpty >= 7\"",
+            "",
+            "Or one of the ready questions:  ampdays size my-van.yaml --question \"least bank\"",
             "",
             "Exit code 3 when no value in the range reaches it; the best that was reached is told.",
             ""
@@ -60,6 +63,13 @@ final class SizeCommand implements Callable<Integer> {
             description = "What shall be reached: a metric of summary.json and its bound, like \"daysToEmpty >= 7\","
                     + " \"lowestSoc >= 30 %%\", \"comfortableNights >= nights\", or holds; several joined by and.")
     private String goal = "";
+
+    @Option(
+            names = "--question",
+            paramLabel = "NAME",
+            description = "A ready question, which sets knob, goal and direction where they are not given: least bank,"
+                    + " least solar, least driving, warmest weather, longest parked.")
+    private String question = "";
 
     @Option(names = "--largest", description = "Find the largest value that reaches the goal, not the smallest.")
     private boolean largest;
@@ -92,15 +102,31 @@ final class SizeCommand implements Callable<Integer> {
         String name =
                 changes.isEmpty() ? option : loaded.scenario().variants().get(0).name();
         Variant variant = loaded.scenario().variant(name).orElseThrow();
+        boolean smallest = ask(variant) && !largest;
         Knob range = knob(loaded);
         List<Goal> goals = goals(variant, range.path().equals("trip.days"));
-        SortedSet<String> uses = loaded.prepare(Size.grid(name, range));
+        SortedSet<String> uses = loaded.prepareSome(Size.grid(name, range));
         Sizing sizing = Size.find(
-                loaded.file(), name, range, ends(knob), !largest, goals, loaded.planner(Outputs.STEP_SECONDS));
+                loaded.file(), name, range, ends(knob), smallest, goals, loaded.planner(Outputs.STEP_SECONDS));
         Path folder =
                 out == null ? Path.of("out", loaded.scenario().name(), "size-" + Outputs.fileName(range.path())) : out;
         show(loaded, sizing, folder, new SizeFiles(folder, range, uses));
         return sizing.answer().isPresent() ? Exit.DONE : Exit.TARGET_NOT_MET;
+    }
+
+    /** Fills in what a ready question says, and tells whether the smallest value is wanted. */
+    private boolean ask(Variant variant) throws UsageException {
+        if (question.isEmpty()) {
+            return true;
+        }
+        try {
+            ReadyQuestion ready = ReadyQuestion.of(question);
+            knob = knob.isEmpty() ? ready.knob(variant) : knob;
+            goal = goal.isEmpty() ? ready.goal() : goal;
+            return ready.smallest();
+        } catch (IllegalArgumentException e) {
+            throw new UsageException("--question: " + e.getMessage());
+        }
     }
 
     /** The range as written, without its path. */

@@ -40,9 +40,17 @@ final class TripBuilder {
             }
             LocalDate first = date(start);
             List<Integer> kindOfDay = kindOfDay(names, first, days);
-            return new Trip(
-                    first, ZoneId.of(zone), names.stream().map(this::kind).toList(), kindOfDay, reserve);
+            return driven(new Trip(
+                    first, ZoneId.of(zone), names.stream().map(this::kind).toList(), kindOfDay, reserve));
         });
+    }
+
+    /** The trip with its drives as long, and as far apart, as the scenario says beside the timetable. */
+    private Trip driven(Trip trip) {
+        double hours = values.number(TripSections.DRIVE_HOURS);
+        double days = values.number(TripSections.PARKED_DAYS);
+        Trip longer = Double.isNaN(hours) ? trip : DriveChanges.lasting(trip, hours);
+        return Double.isNaN(days) ? longer : DriveChanges.apart(longer, (int) days);
     }
 
     private static LocalDate date(String text) {

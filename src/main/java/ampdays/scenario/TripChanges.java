@@ -60,7 +60,8 @@ final class TripChanges {
         return 0;
     }
 
-    private static Stretch beginning(Stretch s, int fromMinuteOfDay) {
+    /** A stretch that begins at another time. */
+    static Stretch beginning(Stretch s, int fromMinuteOfDay) {
         return new Stretch(
                 fromMinuteOfDay, s.vehicle(), s.shade(), s.hookUp(), s.people(), s.headingDeg(), s.windows());
     }

@@ -9,6 +9,10 @@ import java.util.List;
 
 /** What a scenario says about itself, the place and the days. */
 final class TripSections {
+    static final String WEATHER_OFFSET = "weather-offset";
+    static final String DRIVE_HOURS = "trip.drive-hours";
+    static final String PARKED_DAYS = "trip.parked-days";
+
     private TripSections() {}
 
     static List<Section> all() {
@@ -30,6 +34,15 @@ final class TripSections {
                         new Fallback.Required(),
                         PRACTICE,
                         "The weather file (EPW, TMY3 or plain CSV), by its path from this file.")
+                .fixed(
+                        WEATHER_OFFSET,
+                        Dimension.TEMPERATURE_DIFFERENCE,
+                        -30,
+                        30,
+                        "0 K",
+                        PRACTICE,
+                        "Added to every air temperature of the weather file, to try a warmer or cooler summer; light and"
+                                + " moisture stay.")
                 .build();
     }
 
@@ -76,6 +89,20 @@ final class TripSections {
                         "20 %",
                         PRACTICE,
                         "State of charge that counts as empty; practice is 10 to 20 %.")
+                .add(
+                        "drive-hours",
+                        SectionBuilder.measured(Dimension.USE_PER_DAY, 0, 16),
+                        new Fallback.Absent(),
+                        PRACTICE,
+                        "How long the drives of each day with a drive last in all, in place of the timetable's: they"
+                                + " begin as written and are all made longer or shorter by the same factor.")
+                .add(
+                        "parked-days",
+                        new Kind.Count(0, 3660),
+                        new Fallback.Absent(),
+                        PRACTICE,
+                        "At least so many days in a row without a drive after each day with one; days between lose"
+                                + " their drives.")
                 .add(
                         "timetable",
                         new Kind.Timetable(),

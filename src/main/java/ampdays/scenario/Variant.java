@@ -7,8 +7,9 @@ import ampdays.trip.Trip;
  *
  * @param name as the designer wrote it
  * @param weather path of the weather file, as written, relative to the scenario file
+ * @param weatherOffsetK added to every air temperature of that file, K
  */
-public record Variant(String name, Site site, String weather, Trip trip, Design design) {
+public record Variant(String name, Site site, String weather, double weatherOffsetK, Trip trip, Design design) {
     /** Energy of the bank from full to flat at its nominal voltage, Wh. */
     public double bankWh() {
         return design.bank().nominalWh();

@@ -36,7 +36,13 @@ public final class VariantBuilder {
         if (!read.problems().isEmpty()) {
             throw new ScenarioException(read.problems());
         }
-        return new Variant(name, site.orElseThrow(), weather, trip.orElseThrow(), design.orElseThrow());
+        return new Variant(
+                name,
+                site.orElseThrow(),
+                weather,
+                values.number(TripSections.WEATHER_OFFSET),
+                trip.orElseThrow(),
+                design.orElseThrow());
     }
 
     /** The keys that a section must say at least. */

@@ -8,7 +8,7 @@ import ampdays.weather.WeatherSeries;
 import java.util.List;
 
 /**
- * The same days under another sky: what would have been without cloud, or with cooler nights. Test:
+ * The same days under another sky: what would have been without cloud, with cooler nights, or in warmer air. Test:
  * {@code OtherWeatherTest}.
  */
 public final class OtherWeather {
@@ -79,6 +79,22 @@ public final class OtherWeather {
         double[] dewPointC = new double[series.size()];
         for (int row = 0; row < airC.length; row++) {
             airC[row] = series.airC(row) - (sun.height(row) > 0 ? 0 : byK);
+            dewPointC[row] = Math.min(series.dewPointC(row), airC[row]);
+        }
+        return series.withAir(airC, dewPointC);
+    }
+
+    /**
+     * The series with warmer or cooler air all the time; light, wind and the dew point stay, so that warmer air is drier in
+     * relative terms and holds the same water; the dew point never lies above the air.
+     *
+     * @param byK how much warmer, K; below zero cooler
+     */
+    public static WeatherSeries warmer(WeatherSeries series, double byK) {
+        double[] airC = new double[series.size()];
+        double[] dewPointC = new double[series.size()];
+        for (int row = 0; row < airC.length; row++) {
+            airC[row] = series.airC(row) + byK;
             dewPointC[row] = Math.min(series.dewPointC(row), airC[row]);
         }
         return series.withAir(airC, dewPointC);

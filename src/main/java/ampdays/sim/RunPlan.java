@@ -88,7 +88,14 @@ public final class RunPlan {
             this.stepSeconds = stepSeconds;
         }
 
-        public RunPlan plan(Variant variant, WeatherSeries series) {
+        public RunPlan plan(Variant variant, WeatherSeries asRead) {
+            double offsetK = variant.weatherOffsetK();
+            WeatherSeries series = offsetK == 0
+                    ? asRead
+                    : part(
+                            new OffsetKey(asRead, offsetK),
+                            WeatherSeries.class,
+                            () -> OtherWeather.warmer(asRead, offsetK));
             Trip trip = variant.trip();
             TripClock clock = part(new ClockKey(trip), TripClock.class, () -> TripClock.of(trip, stepSeconds));
             SkyKey skyKey = new SkyKey(trip, variant.site(), series);
@@ -130,6 +137,8 @@ public final class RunPlan {
         }
 
         private record ClockKey(Trip trip) {}
+
+        private record OffsetKey(WeatherSeries series, double offsetK) {}
 
         private record SkyKey(Trip trip, Site site, WeatherSeries series) {}
 

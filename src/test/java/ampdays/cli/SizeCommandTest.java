@@ -113,6 +113,27 @@ class SizeCommandTest {
                 .isLessThan(5.8);
     }
 
+    /** What the ready questions answer for the demo's second alternator; each neighbour is run on its own. */
+    @ParameterizedTest
+    @CsvSource({
+        "least bank, battery.capacity, smallest",
+        "least driving, trip.drive-hours, smallest",
+        "warmest weather, weather-offset, largest",
+        "longest parked, trip.parked-days, largest",
+    })
+    void readyQuestionsBringTheirKnobAndGoal(String question, String path, String wanted) throws IOException {
+        assertThat(size("--question", question, "--option", "second alternator"))
+                .as(err.toString())
+                .isZero();
+        JsonNode answer = answer();
+        assertThat(answer.get("knob").asText()).isEqualTo(path);
+        assertThat(answer.get("wanted").asText()).isEqualTo(wanted);
+        JsonNode enough = single("second alternator", path, answer.get("answer").asText());
+        assertThat(enough.get("daysToEmpty").isNull()).isTrue();
+        JsonNode next = single("second alternator", path, answer.get("notEnough").asText());
+        assertThat(next.get("holds").asBoolean()).isFalse();
+    }
+
     @Test
     void aGoalOutOfReachEndsWithCodeThreeTheBestAndWhatRulesThere() throws IOException {
         assertThat(size("--knob", "battery.capacity=200..600 Ah step 50 Ah", "--goal", "daysToEmpty >= 7"))
@@ -155,9 +176,9 @@ class SizeCommandTest {
         summary.get("servedWh").fieldNames().forEachRemaining(uses::add);
         List<Metric> all = Metric.all(uses);
         List<String> names = new ArrayList<>();
-        summary.fields().forEachRemaining(field -> {
+        summary.properties().forEach(field -> {
             if (field.getValue().isObject()) {
-                field.getValue().fields().forEachRemaining(below -> {
+                field.getValue().properties().forEach(below -> {
                     if (below.getValue().isNumber()) {
                         names.add(field.getKey() + "." + below.getKey());
                     }

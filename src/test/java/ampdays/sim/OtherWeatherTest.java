@@ -75,4 +75,21 @@ class OtherWeatherTest {
         assertThat(List.of(cooler.airC(1), cooler.dewPointC(1), cooler.airC(12), cooler.dewPointC(12)))
                 .containsExactly(7.0, 7.0, 10.0, 9.0);
     }
+
+    /** By definition: all hours are warmer, the water in the air stays; cooler air is never more than saturated. */
+    @Test
+    void allHoursAreWarmer() {
+        double[] dew = new double[24];
+        Arrays.fill(dew, 9);
+        double[] air = new double[24];
+        Arrays.fill(air, 10);
+        double[] any = new double[24];
+        WeatherSeries series = WeatherSeries.of(Sky.info(33.4, 3600, 0), any, any, any, air, dew, any, air);
+        WeatherSeries warmer = OtherWeather.warmer(series, 4);
+        WeatherSeries cooler = OtherWeather.warmer(series, -4);
+        assertThat(List.of(warmer.airC(1), warmer.dewPointC(1), warmer.airC(12), warmer.dewPointC(12)))
+                .containsExactly(14.0, 9.0, 14.0, 9.0);
+        assertThat(List.of(cooler.airC(1), cooler.dewPointC(1), cooler.airC(12), cooler.dewPointC(12)))
+                .containsExactly(6.0, 6.0, 6.0, 6.0);
+    }
 }

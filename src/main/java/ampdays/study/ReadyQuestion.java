@@ -1,0 +1,65 @@
+package ampdays.study;
+
+import ampdays.scenario.Variant;
+import ampdays.units.Nearest;
+import java.util.Arrays;
+import java.util.List;
+
+/** Questions of size that designers ask most: what is searched, and where, if nothing else is said. */
+public enum ReadyQuestion {
+    LEAST_BANK("least bank", "battery.capacity", "50..2000 Ah step 10 Ah", true, "holds"),
+    LEAST_SOLAR("least solar", "solar.power", "100..2000 W step 20 W", true, "holds"),
+    LEAST_DRIVING("least driving", "trip.drive-hours", "0..8 h/day step 0.25 h/day", true, "holds"),
+    WARMEST_WEATHER("warmest weather", "weather-offset", "-15..15 K step 0.5 K", false, "holds"),
+    /** The range is filled in from the length of the trip. */
+    LONGEST_PARKED("longest parked", "trip.parked-days", "", false, "daysToEmpty >= tripDays");
+
+    private final String label;
+    private final String path;
+    private final String range;
+    private final boolean smallest;
+    private final String goal;
+
+    ReadyQuestion(String label, String path, String range, boolean smallest, String goal) {
+        this.label = label;
+        this.path = path;
+        this.range = range;
+        this.smallest = smallest;
+        this.goal = goal;
+    }
+
+    /** Their names, in the order of a talk with a client. */
+    public static List<String> names() {
+        return Arrays.stream(values()).map(question -> question.label).toList();
+    }
+
+    /**
+     * The question of a name.
+     *
+     * @throws IllegalArgumentException with a sentence for the user
+     */
+    public static ReadyQuestion of(String name) {
+        return Arrays.stream(values())
+                .filter(question -> question.label.equals(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("There is no ready question \"" + name
+                        + "\". Questions: " + String.join("; ", names()) + "."
+                        + Nearest.of(name, names())
+                                .map(near -> " Did you mean " + near + "?")
+                                .orElse("")));
+    }
+
+    /** What is searched, as PATH=LO..HI step STEP. */
+    public String knob(Variant variant) {
+        return path + "="
+                + (range.isEmpty() ? "0.." + Math.max(1, variant.trip().days() - 1) + " step 1" : range);
+    }
+
+    public boolean smallest() {
+        return smallest;
+    }
+
+    public String goal() {
+        return goal;
+    }
+}
