@@ -48,7 +48,7 @@ final class CompareScreen {
                 "Written to " + folder + ": options.csv, days.csv, summary.json; charts (.svg and .png): "
                         + String.join(", ", charts) + ".",
                 "");
-        wrap(Wrapped.ESTIMATES, "");
+        wrap(Paragraph.ESTIMATES, "");
     }
 
     private static Table table(List<RunResult> results, Comparison comparison) {
@@ -168,7 +168,7 @@ final class CompareScreen {
     }
 
     private void wrap(String text, String indent) {
-        Wrapped.print(out, text, indent);
+        Paragraph.print(out, text, indent);
     }
 
     private static String number(String format, double value) {

@@ -91,7 +91,8 @@ final class Loaded {
         }
     }
 
-    private Path weatherFile(String name) {
+    /** A file that the scenario names, by its path from the scenario. */
+    Path weatherFile(String name) {
         return path.toAbsolutePath().resolveSibling(name).normalize();
     }
 
@@ -181,6 +182,11 @@ final class Loaded {
             WeatherSeries lit = sky.clear() ? OtherWeather.withoutCloud(series) : series;
             return sky.coolerNights() ? OtherWeather.coolerNights(lit, Sky.COOLER_NIGHTS_K) : lit;
         });
+    }
+
+    /** The weather of a variant, as it is simulated. */
+    WeatherSeries series(Variant variant) {
+        return weather.get(variant.weather());
     }
 
     /** Refuses weather that does not cover the trip of a variant. */
@@ -284,7 +290,12 @@ final class Loaded {
     }
 
     private InputException problem(IllegalArgumentException e) {
-        return new InputException(List.of(new InputProblem(path.toString(), 0, 0, e.getMessage())));
+        return problem(e.getMessage());
+    }
+
+    /** What is wrong with the scenario as a whole. */
+    InputException problem(String message) {
+        return new InputException(List.of(new InputProblem(path.toString(), 0, 0, message)));
     }
 
     RunPlan plan(RunPlan.Maker maker, Variant variant) throws InputException {

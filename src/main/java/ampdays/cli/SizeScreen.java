@@ -23,17 +23,17 @@ final class SizeScreen {
     void print(String title, Sizing sizing, Path folder, Collection<String> charts) {
         out.println(title);
         out.println();
-        SizeText.of(sizing).forEach(sentence -> Wrapped.print(out, sentence, ""));
+        SizeText.of(sizing).forEach(sentence -> Paragraph.print(out, sentence, ""));
         out.println();
         table(sizing).print(out);
-        Wrapped.print(
+        Paragraph.print(
                 out,
                 "Written to " + folder + ": size.json, and all "
                         + sizing.tried().size()
                         + " values that were run in sweep.csv, sweep.json"
                         + (charts.isEmpty() ? "." : "; charts (.svg and .png): " + String.join(", ", charts) + "."),
                 "");
-        Wrapped.print(out, Wrapped.ESTIMATES, "");
+        Paragraph.print(out, Paragraph.ESTIMATES, "");
     }
 
     private static Table table(Sizing sizing) {

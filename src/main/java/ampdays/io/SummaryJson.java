@@ -186,7 +186,7 @@ public final class SummaryJson {
     }
 
     /** JSON knows no "not a number": what has no value is null. */
-    private static void number(JsonGenerator json, String field, double value) throws IOException {
+    static void number(JsonGenerator json, String field, double value) throws IOException {
         if (Double.isFinite(value)) {
             json.writeNumberField(field, value);
         } else {

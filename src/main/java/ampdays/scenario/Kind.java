@@ -68,6 +68,11 @@ public sealed interface Kind {
             return new Reading(value, Optional.of(quantity.dimension()));
         }
 
+        /** The value, or the end of the range that it lies beyond. */
+        double within(double value) {
+            return Math.max(low, Math.min(high, value));
+        }
+
         /** Such as {@code from 1 Ah to 100000 Ah}. */
         public String range() {
             Dimension usual = dimensions.get(0);

@@ -12,7 +12,10 @@ import java.util.stream.Stream;
 /** Every parameter that a scenario may set, each declared once, in the order of the reference page. */
 public final class Registry {
     private static final List<Section> SECTIONS = Stream.of(
-                    TripSections.all(), LivingSections.all(), SupplySections.all(), List.of(PriceSection.section()))
+                    TripSections.all(),
+                    LivingSections.all(),
+                    SupplySections.all(),
+                    List.of(PriceSection.section(), ChancesSection.section()))
             .flatMap(List::stream)
             .toList();
 

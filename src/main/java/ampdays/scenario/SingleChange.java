@@ -25,7 +25,7 @@ public record SingleChange(
     /** The changed design, ready to be simulated under the name of the change. */
     public Variant variant() throws ScenarioException {
         Variant built = VariantBuilder.build(words, values);
-        return trip.map(changed -> new Variant(words, built.site(), built.weather(), built.weatherOffsetK(), changed, built.design()))
+        return trip.map(changed -> built.onTrip(words, changed))
                 .orElse(built);
     }
 }

@@ -49,6 +49,29 @@ final class TripChanges {
                         new Trip(trip.start(), trip.zone(), kinds, trip.kindOfDay(), trip.reserveShare()), days));
     }
 
+    /**
+     * Every drive lasts longer or shorter by a factor; it begins when it did, or when the drive before it ends. It leaves at
+     * least a minute to what follows, and a drive over midnight stays as it is.
+     */
+    static Trip stretchedDrives(Trip trip, double factor) {
+        List<DayKind> kinds = new ArrayList<>();
+        for (DayKind kind : trip.kinds()) {
+            List<Stretch> was = kind.stretches();
+            List<Stretch> now = new ArrayList<>(was);
+            for (int i = 0; i + 1 < was.size(); i++) {
+                if (was.get(i).vehicle().moves()) {
+                    int begin = now.get(i).fromMinuteOfDay();
+                    int length = was.get(i + 1).fromMinuteOfDay() - was.get(i).fromMinuteOfDay();
+                    int next = i + 2 < was.size() ? was.get(i + 2).fromMinuteOfDay() : MINUTES_A_DAY;
+                    int end = begin + Math.max(1, (int) Math.round(length * factor));
+                    now.set(i + 1, beginning(was.get(i + 1), Math.min(end, next - 1)));
+                }
+            }
+            kinds.add(new DayKind(kind.name(), now));
+        }
+        return new Trip(trip.start(), trip.zone(), kinds, trip.kindOfDay(), trip.reserveShare());
+    }
+
     /** Place of the stretch that ends the last drive of the day; 0 without a drive that ends within it. */
     private static int afterLastDrive(List<Stretch> stretches) {
         for (int i = stretches.size() - 1; i > 0; i--) {

@@ -18,4 +18,9 @@ public record Value(
     public static Value word(String text, Origin origin) {
         return new Value(text, Double.NaN, Optional.empty(), Optional.empty(), "", origin);
     }
+
+    /** The same with another number, in the base unit of its dimension. */
+    Value changed(double to) {
+        return new Value(dimension.orElseThrow().show(to), to, dimension, mark, note, origin);
+    }
 }

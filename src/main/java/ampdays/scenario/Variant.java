@@ -14,4 +14,9 @@ public record Variant(String name, Site site, String weather, double weatherOffs
     public double bankWh() {
         return design.bank().nominalWh();
     }
+
+    /** The same design on another trip. */
+    Variant onTrip(String otherName, Trip other) {
+        return new Variant(otherName, site, weather, weatherOffsetK, other, design);
+    }
 }

@@ -2,17 +2,17 @@ package ampdays.cli;
 
 import java.io.PrintWriter;
 
-/** Text in lines that fit the terminal. */
-final class Wrapped {
+/** A text broken into lines that fit a terminal. */
+final class Paragraph {
     /** What every screen of results ends with. */
     static final String ESTIMATES =
             "Estimates, not a code check; have the installation inspected by a licensed person.";
 
     private static final int WIDTH = 100;
 
-    private Wrapped() {}
+    private Paragraph() {}
 
-    /** @param indent before every line but the first */
+    /** @param indent of every line but the first */
     static void print(PrintWriter out, String text, String indent) {
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ", -1)) {

@@ -1,0 +1,148 @@
+package ampdays.cli;
+
+import ampdays.results.Bounded;
+import ampdays.results.Chances;
+import ampdays.results.Chances.Tenths;
+import ampdays.results.TripOutcome;
+import ampdays.study.Digits;
+import ampdays.study.Verdict;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+
+/** The distribution of each option as text. */
+final class ChancesScreen {
+    private final PrintWriter out;
+    private final Chances chances;
+    private final Table table;
+
+    ChancesScreen(PrintWriter out, Chances chances) {
+        this.out = out;
+        this.chances = chances;
+        this.table =
+                new Table(chances.options().stream().map(Chances.Option::name).toList());
+    }
+
+    void print() {
+        out.println(chances.title());
+        out.println();
+        Paragraph.print(out, drawn(), "");
+        out.println();
+        row("never empty", option -> percent(option.neverEmpty().value()));
+        row("  95 % sure", option -> between(option.neverEmpty()));
+        days();
+        double tripDays = chances.options().get(0).trips().get(0).tripDays();
+        DoubleStream.of(tripDays / 4, tripDays / 2, tripDays)
+                .map(Math::ceil)
+                .distinct()
+                .forEach(day -> row(
+                        number("not yet empty after %.0f d", day),
+                        option -> percent(option.survival().shareAfter(day))));
+        nights();
+        row("energy not delivered", option -> percent(option.unservedShare()));
+        if (chances.options().size() > 1) {
+            row("outlasts the first", option -> percent(option.betterShare()));
+            row("the first outlasts it", option -> percent(option.worseShare()));
+        }
+        row(
+                "worst 3 days lacked",
+                option -> number("%.1f kWh", option.worst().worst().lackWh() / 1000));
+        row(
+                "  trip, from",
+                option -> option.worst().trip() + ", " + option.worst().worst().first());
+        table.print(out);
+        Paragraph.print(out, digits(), "");
+        out.println();
+    }
+
+    private void row(String label, Function<Chances.Option, String> cell) {
+        table.row(label, chances.options().stream().map(cell).toList());
+    }
+
+    private String drawn() {
+        String drawn = chances.drawn().stream()
+                .filter(d -> !d.words().isEmpty())
+                .map(d -> d.name() + " " + d.words() + " (" + d.source() + ")")
+                .collect(Collectors.joining(", "));
+        return number("%,d trips", chances.trips()) + " of each option, the same for all. They begin "
+                + told(Chances.Option::starts) + ", " + told(Chances.Option::weather) + ". "
+                + (drawn.isEmpty() ? "Nothing else is drawn" : "Drawn besides: " + drawn) + ". Seed " + chances.seed()
+                + ".";
+    }
+
+    /** What all options have in common, or else what each has. */
+    private String told(Function<Chances.Option, String> what) {
+        List<String> told = chances.options().stream().map(what).distinct().toList();
+        return told.size() == 1
+                ? told.get(0)
+                : chances.options().stream()
+                        .map(option -> what.apply(option) + " (" + option.name() + ")")
+                        .collect(Collectors.joining(", "));
+    }
+
+    private void days() {
+        row("empty by: 1 trip in 10", option -> day(option, Tenths::p10));
+        row("          half of them", option -> day(option, Tenths::p50));
+        row("          9 in 10", option -> day(option, Tenths::p90));
+    }
+
+    private static String day(Chances.Option option, Function<Tenths, Bounded> place) {
+        double days = place.apply(option.days()).value();
+        double longest =
+                option.trips().stream().mapToDouble(TripOutcome::tripDays).max().orElseThrow();
+        return Double.isFinite(days) ? Verdict.twoDigits(days) + " days" : number("not in %.0f days", longest);
+    }
+
+    private void nights() {
+        row("good nights: 1 in 10 has", option -> night(option, Tenths::p10) + " or fewer");
+        row("             half have", option -> night(option, Tenths::p50) + " or fewer");
+        row("             9 in 10 have", option -> night(option, Tenths::p90) + " or fewer");
+        row("             of", option -> option.trips().get(0).nights() + " nights");
+    }
+
+    private static String night(Chances.Option option, Function<Tenths, Bounded> place) {
+        return number("%.0f", place.apply(option.nights()).value());
+    }
+
+    private String digits() {
+        double shareOff = chances.options().stream()
+                .mapToDouble(option -> option.neverEmpty().halfWidth())
+                .max()
+                .orElseThrow();
+        double unit = Digits.unit(shareOff);
+        double next = unit / 10;
+        return number("With %,d trips ", chances.trips())
+                + number("a share is off by %.1f points at most", 100 * shareOff)
+                + " (95 % sure): "
+                + (unit > 0.1 ? "too much for any digit of it" : "enough for the nearest " + digit(unit))
+                + ". The nearest " + digit(next) + " takes about "
+                + number("%,.0f trips.", roundedUp(Digits.samplesFor(next, shareOff, chances.trips())));
+    }
+
+    private static String digit(double unit) {
+        return Verdict.twoDigits(Math.rint(1e9 * unit) / 1e7).replaceAll("\\.0$", "") + " %";
+    }
+
+    /** To two digits, since it is only about so many. */
+    private static double roundedUp(double samples) {
+        double unit = Math.pow(10, Math.floor(Math.log10(samples)) - 1);
+        return Math.ceil(samples / unit) * unit;
+    }
+
+    private static String between(Bounded share) {
+        return number("%.0f", 100 * share.low()) + " to " + percent(share.high());
+    }
+
+    private static String percent(double share) {
+        return number(
+                share > 0 && share < 0.001 ? "%.2f %%" : share < 0.01 && share > 0 ? "%.1f %%" : "%.0f %%",
+                100 * share);
+    }
+
+    private static String number(String format, Object value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+}

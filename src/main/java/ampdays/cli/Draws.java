@@ -1,0 +1,89 @@
+package ampdays.cli;
+
+import ampdays.scenario.Draft;
+import ampdays.scenario.Habits;
+import ampdays.scenario.ScenarioException;
+import ampdays.scenario.Uncertain;
+import ampdays.scenario.Values;
+import ampdays.scenario.Variant;
+import ampdays.study.TripWeather;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Option;
+
+/** How a study draws its trips, the same for every command that does. */
+final class Draws {
+    private static final int MOST_SAMPLES = 1_000_000;
+    private static final int MOST_WORKERS = 1000;
+
+    /** So that the seeds of invented years, a million times as large, stay whole numbers. */
+    private static final long MOST_SEED = 1_000_000_000;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "A whole number from 0 that decides which trips are drawn. Without it, 1.")
+    private long seed = 1;
+
+    @Option(
+            names = {"-j", "--workers"},
+            paramLabel = "N",
+            description = "How many trips are run at once; without it, one for each processor core.")
+    private int workers = Runtime.getRuntime().availableProcessors();
+
+    long seed() {
+        return seed;
+    }
+
+    int workers() {
+        return workers;
+    }
+
+    void check() throws UsageException {
+        if (seed < 0 || seed > MOST_SEED) {
+            throw new UsageException("--seed is " + seed + "; expected is a whole number from 0 to "
+                    + String.format(Locale.ROOT, "%,d", MOST_SEED) + ".");
+        }
+        if (workers < 1 || workers > MOST_WORKERS) {
+            throw new UsageException(
+                    "-j " + workers + " is no number of workers. Write 1 to " + MOST_WORKERS + ", or leave it out.");
+        }
+    }
+
+    static void checkSamples(int samples, int least) throws UsageException {
+        if (samples < least || samples > MOST_SAMPLES) {
+            throw new UsageException(String.format(
+                    Locale.ROOT, "--samples is %,d; expected is %d to %,d.", samples, least, MOST_SAMPLES));
+        }
+    }
+
+    /** Refuses designs that cannot be at an end of a spread, or on a day of the start. */
+    void refuseImpossible(Loaded loaded, TripWeather weather) throws UsageException {
+        for (Variant option : loaded.scenario().variants()) {
+            Values values = loaded.file().values(option.name()).orElseThrow();
+            for (List<LocalDate> year : weather.starts(option)) {
+                for (LocalDate start : year) {
+                    build(option.name(), Draft.of(values).startingOn(start.toString()), "beginning on " + start);
+                }
+            }
+            for (Uncertain habit : Habits.of(values)) {
+                for (double value : List.of(habit.low(), habit.high())) {
+                    build(
+                            option.name(),
+                            habit.apply(Draft.of(values), value),
+                            habit.name() + " at " + habit.dimension().show(value));
+                }
+            }
+        }
+    }
+
+    private static void build(String option, Draft draft, String how) throws UsageException {
+        try {
+            draft.variant(option);
+        } catch (ScenarioException e) {
+            throw new UsageException(
+                    "With " + how + ", \"" + option + "\" is a design that cannot be: " + e.getMessage());
+        }
+    }
+}
