@@ -11,7 +11,8 @@ public sealed interface ChartModel
                 CabinChart,
                 DriveChart,
                 OperatingPoints,
-                HeatMap {
+                HeatMap,
+                TornadoChart {
     /** What the picture shows, in one line. */
     String title();
 

@@ -196,7 +196,7 @@ final class Loaded {
         }
     }
 
-    private void requireCoverage(Variant variant) throws InputException {
+    void requireCoverage(Variant variant) throws InputException {
         Trip trip = variant.trip();
         long start = trip.start().atStartOfDay(trip.zone()).toEpochSecond();
         long end = trip.start().plusDays(trip.days()).atStartOfDay(trip.zone()).toEpochSecond();

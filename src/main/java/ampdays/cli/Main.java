@@ -55,6 +55,7 @@ public final class Main {
         commands.put("sweep", SweepCommand.class);
         commands.put("size", SizeCommand.class);
         commands.put("chances", ChancesCommand.class);
+        commands.put("matters", MattersCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("weather", WeatherCommand.class);
         commands.put("presets", PresetsCommand.class);

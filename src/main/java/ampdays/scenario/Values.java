@@ -91,6 +91,15 @@ public final class Values {
                 && presets.of(section).stream().anyMatch(p -> p.written().containsKey(path));
     }
 
+    /** The preset that a value in force comes from, if it is not said in the scenario itself. */
+    Optional<Presets.Preset> presetBehind(String path) {
+        Value name = said.get(section(path) + PRESET);
+        return name == null || said.containsKey(path)
+                ? Optional.empty()
+                : presets.find(section(path), name.text())
+                        .filter(preset -> preset.written().containsKey(path));
+    }
+
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
     public double number(String path) {
         Optional<Parameter> parameter = said.containsKey(path) ? Optional.empty() : Registry.parameter(path);

@@ -6,12 +6,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -55,19 +53,8 @@ class ChancesCommandTest {
         }
     }
 
-    /** The demo, a week long, with its weather and normals beside it; what it says of options and chances is replaced. */
     private Path van(String chances, String options) throws IOException {
-        for (String file : List.of("low-desert-summer.csv", "low-desert-normals.csv")) {
-            Files.copy(Path.of("weather-profiles", file), folder.resolve(file));
-        }
-        String demo = Files.readString(Path.of("scenarios/desert-survey.yaml"));
-        String text = demo.substring(0, demo.indexOf("chances:"))
-                .replace("../weather-profiles/", "")
-                .replace("days: 14", "days: 7")
-                .replace("1-5, 8-12", "1-5");
-        Path file = folder.resolve("van.yaml");
-        Files.writeString(file, text + "chances: " + chances + "\noptions:\n" + options);
-        return file;
+        return StudiedVan.in(folder, chances, options);
     }
 
     @Test
@@ -218,15 +205,7 @@ class ChancesCommandTest {
     }
 
     static Stream<Arguments> wrong() throws IOException {
-        String text = new String(
-                ChancesCommandTest.class
-                        .getResourceAsStream("/ampdays/wrong-chances.txt")
-                        .readAllBytes(),
-                StandardCharsets.UTF_8);
-        return Arrays.stream(text.split("\n\n", -1)).skip(1).map(block -> {
-            String[] lines = block.strip().split("\n", 3);
-            return Arguments.of(lines[0].equals("-") ? "" : lines[0], lines[1], lines[2]);
-        });
+        return StudiedVan.wrong("wrong-chances.txt");
     }
 
     @Test

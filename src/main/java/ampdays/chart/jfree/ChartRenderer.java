@@ -12,6 +12,7 @@ import ampdays.chart.HeatMap;
 import ampdays.chart.LinesChart;
 import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
+import ampdays.chart.TornadoChart;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -133,6 +134,9 @@ public final class ChartRenderer {
         }
         if (model instanceof HeatMap chart) {
             return new HeatPicture(chart);
+        }
+        if (model instanceof TornadoChart chart) {
+            return new TornadoPicture(chart);
         }
         return new LinesPicture((LinesChart) model);
     }

@@ -1,0 +1,68 @@
+package ampdays.results;
+
+import java.util.List;
+
+/**
+ * Which inputs of a design move its answer.
+ *
+ * @param answer what is looked at, in words
+ * @param unit of the answer
+ * @param usual the answer of the design as it is
+ * @param cap where the answer ends because the trip does; infinite when it does not
+ * @param inputs moved one at a time, the one that moves the answer most first
+ * @param samples how often all were drawn together
+ * @param shares of the answer's variance then, the largest total first
+ */
+public record Matters(
+        String scenario,
+        String title,
+        String option,
+        String answer,
+        String unit,
+        double usual,
+        double cap,
+        int usualNights,
+        List<Input> inputs,
+        int samples,
+        long seed,
+        List<Share> shares) {
+    public Matters {
+        inputs = List.copyOf(inputs);
+        shares = List.copyOf(shares);
+    }
+
+    /**
+     * One input, alone at either end of its spread.
+     *
+     * @param name its path, or a habit in words
+     * @param source its mark, {@code no mark} or {@code habit}
+     * @param low the low end, in words; likewise the others
+     * @param answerAtLow the answer there
+     * @param nightsAtLow comfortable nights there
+     */
+    public record Input(
+            String name,
+            String source,
+            String low,
+            String usual,
+            String high,
+            double answerAtLow,
+            double answerAtHigh,
+            int nightsAtLow,
+            int nightsAtHigh) {
+        /** How far it moves the answer from one end to the other, its usual value among them. */
+        public double swing(double usualAnswer) {
+            return Math.max(usualAnswer, Math.max(answerAtLow, answerAtHigh))
+                    - Math.min(usualAnswer, Math.min(answerAtLow, answerAtHigh));
+        }
+    }
+
+    /**
+     * What an input has of the variance.
+     *
+     * @param isInput whether it is one input, and not the weather or all the others together
+     * @param first by itself, 0 to 1
+     * @param total with all that it does together with others
+     */
+    public record Share(String name, boolean isInput, Bounded first, Bounded total) {}
+}
