@@ -75,6 +75,15 @@ public final class Alternator {
                 new TwoNodeStep(spec.windingJK(), spec.caseJK(), toWindingWK, toCaseWK, spec.windingToCaseWK(), stepS));
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(Alternator before) {
+        state = before.state;
+        speed = speeds.get(state);
+        windingC = before.windingC;
+        caseC = before.caseC;
+        runningS = before.runningS;
+    }
+
     /**
      * Begins a step.
      *

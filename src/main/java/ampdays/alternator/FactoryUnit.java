@@ -50,6 +50,12 @@ public final class FactoryUnit {
         this.chargerC = chargerStartC;
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(FactoryUnit before) {
+        alternator.goOnFrom(before.alternator);
+        chargerC = before.chargerC;
+    }
+
     /**
      * Begins a step.
      *

@@ -39,6 +39,12 @@ public final class UnderBonnet {
         this.soakGain = engine.coolMinutes() / (engine.coolMinutes() - engine.soakMinutes());
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(UnderBonnet before) {
+        riseK = before.riseK;
+        warmth = before.warmth;
+    }
+
     /** Advances by a step in which the engine is in one state. */
     public void step(EngineState state) {
         double targetK = engine.riseK(state);

@@ -86,6 +86,7 @@ public record BankSpec(
      * @param bandK how far it must come back before it closes again, K
      * @param trips whether the limits of current open it; else sources and loads are held to them
      * @param tripWaitS how long it stays open after that, s
+     * @param heldOpen whether it is open both ways until somebody resets it
      */
     public record Protection(
             double chargeColdC,
@@ -94,7 +95,8 @@ public record BankSpec(
             double dischargeHotC,
             double bandK,
             boolean trips,
-            double tripWaitS) {
+            double tripWaitS,
+            boolean heldOpen) {
         public Protection {
             Require.notNegative("hysteresis of the protection", bandK);
             Require.notNegative("wait of the protection", tripWaitS);

@@ -30,6 +30,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     private final double reconnectBandShare;
     private final BankSpec.Protection protection;
     private final boolean limitsTrip;
+    private final boolean heldOpen;
     /** Between these the protection has no reason to open, °C. */
     private final double mildFromC;
 
@@ -42,7 +43,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     double floorShare;
 
     /** Whether the protection lets current through both ways. */
-    private boolean closed = true;
+    private boolean closed;
 
     private double stepFromC = Double.POSITIVE_INFINITY;
     private double stepToC = Double.NEGATIVE_INFINITY;
@@ -90,12 +91,16 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
         this.reconnectBandShare = spec.cutOut().reconnectShare() - cutOutShare;
         this.protection = spec.protection();
         this.limitsTrip = protection.trips();
+        this.heldOpen = protection.heldOpen();
         this.mildFromC = Math.max(protection.chargeColdC(), protection.dischargeColdC());
         this.mildToC = Math.min(protection.chargeHotC(), protection.dischargeHotC());
         this.heat = new OneNodeStep(spec.heatJK(), spec.heatWK(), stepS);
         this.soc = spec.startShare();
         this.temperatureC = startC;
         this.loadsCut = soc <= cutOutShare;
+        this.chargeTripped = heldOpen;
+        this.dischargeTripped = heldOpen;
+        this.closed = !heldOpen;
     }
 
     /**
@@ -109,6 +114,31 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
                 ? new LithiumBattery(spec, lithium, OpenCircuit.LITHIUM_IRON_PHOSPHATE, startC, stepS)
                 : new LeadAcidBattery(spec, (BankSpec.LeadAcid) spec.chemistry(), startC, stepS);
     }
+
+    /**
+     * Goes on from where another was: the state of charge as a share, temperature, protection. A protection that somebody
+     * must reset opens now, or closes if it was that which held it. Ageing is counted from here.
+     */
+    public final void goOnFrom(Battery before) {
+        soc = before.soc;
+        temperatureC = before.temperatureC;
+        floorShare = before.floorShare;
+        chargeStopped = before.chargeStopped;
+        tooHotToCharge = before.tooHotToCharge;
+        dischargeStopped = before.dischargeStopped;
+        boolean reset = before.heldOpen && !heldOpen;
+        chargeTripped = heldOpen || (before.chargeTripped && !reset);
+        dischargeTripped = heldOpen || (before.dischargeTripped && !reset);
+        closed = !(chargeStopped || dischargeStopped || chargeTripped || dischargeTripped);
+        sinceTripS = before.sinceTripS;
+        loadsCut = before.loadsCut;
+        sinceCutS = before.sinceCutS;
+        chargeMaxA = before.chargeMaxA;
+        takeCharge(before);
+    }
+
+    /** Takes over where the charge is within the cells. */
+    abstract void takeCharge(Battery before);
 
     /** Works out what the bank can give and take in the step that begins. */
     public abstract void open();
@@ -157,7 +187,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
         dischargeStopped = temperatureC < protection.dischargeColdC() + bandNowK
                 || temperatureC > protection.dischargeHotC() - bandNowK;
         if (chargeTripped || dischargeTripped) {
-            boolean open = sinceTripS < protection.tripWaitS();
+            boolean open = heldOpen || sinceTripS < protection.tripWaitS();
             chargeTripped = chargeTripped && open;
             dischargeTripped = dischargeTripped && open;
             sinceTripS += stepS;

@@ -49,6 +49,19 @@ public final class LeadAcidBattery extends Battery {
     }
 
     @Override
+    void takeCharge(Battery before) {
+        if (before instanceof LeadAcidBattery same) {
+            q1Ah = same.q1Ah * (availableWholeAh / same.availableWholeAh);
+            q2Ah = same.q2Ah * ((wholeAh - availableWholeAh) / (same.wholeAh - same.availableWholeAh));
+            chargedA = same.chargedA;
+            floats = same.floats;
+        } else {
+            q1Ah = availableWholeAh * soc;
+            q2Ah = (wholeAh - availableWholeAh) * soc;
+        }
+    }
+
+    @Override
     public void open() {
         double restAh = wells.availableAh(q1Ah, q2Ah, 0);
         double slopeV = spec.seriesCells() * LeadAcidPhysics.slopeV(temperatureC) / availableWholeAh;

@@ -41,6 +41,11 @@ public final class LithiumBattery extends Battery {
     }
 
     @Override
+    void takeCharge(Battery before) {
+        // the state of charge says it all
+    }
+
+    @Override
     public void open() {
         openCircuit.read(soc, temperatureC, cell);
         emfV = seriesCells * cell.cellV;

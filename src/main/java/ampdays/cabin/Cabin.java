@@ -77,6 +77,13 @@ public final class Cabin {
                 new TwoNodeStep(spec.airJK(), spec.massJK(), toOutsideWK, 0, spec.airToMassWK(), stepS));
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(Cabin before) {
+        airC = before.airC;
+        massC = before.massC;
+        humidityRatio = before.humidityRatio;
+    }
+
     /**
      * Begins a step.
      *

@@ -33,6 +33,13 @@ public final class Cooler {
         this.onOff = new OnOffCooling(spec.leastRunS(), spec.leastRestS(), spec.coldStartS());
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(Cooler before) {
+        lowVoltage = before.lowVoltage;
+        surplusInputW = before.surplusInputW;
+        onOff.goOnFrom(before.onOff);
+    }
+
     /**
      * A step in which it is off; the cabin floats.
      *

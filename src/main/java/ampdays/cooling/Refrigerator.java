@@ -47,6 +47,13 @@ public final class Refrigerator {
         this.insideC = spec.insideC();
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(Refrigerator before) {
+        foodLeftS = before.foodLeftS;
+        insideC = before.insideC;
+        on = before.on;
+    }
+
     /** Coefficient of performance at an inside and condenser air temperature, °C; from 0.2 to 10. */
     public static double cop(double insideC, double condenserAirC, double approachK, double carnotShare) {
         double coldK = insideC - approachK + KELVIN;

@@ -28,6 +28,12 @@ public final class OnOffCooling {
         this.sinceSwitchS = leastRestS;
     }
 
+    /** Goes on from where another was. */
+    public void goOnFrom(OnOffCooling before) {
+        on = before.on;
+        sinceSwitchS = before.sinceSwitchS;
+    }
+
     /** Seconds of the last step in which it ran. */
     public double runS() {
         return runS;

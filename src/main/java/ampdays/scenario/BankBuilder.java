@@ -70,7 +70,8 @@ final class BankBuilder {
                 read.number("battery.discharge-hot"),
                 read.number("battery.protection-band"),
                 read.word("battery.over-current").equals("trips"),
-                read.number("battery.trip-wait"));
+                read.number("battery.trip-wait"),
+                read.word("battery.protection").equals("open"));
     }
 
     private BankSpec.Chemistry chemistry() {

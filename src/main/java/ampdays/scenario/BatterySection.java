@@ -220,6 +220,11 @@ final class BatterySection {
                         PRACTICE,
                         "Whether sources and loads are held to these two limits, or going beyond opens the protection.")
                 .fixed("trip-wait", Dimension.DURATION, 0, 86_400, "1 min", PRACTICE, "How long it then stays open.")
+                .choice(
+                        "protection",
+                        List.of("working", "open"),
+                        PRACTICE,
+                        "working; or open: the bank gives and takes nothing until somebody resets it (for failures).")
                 .derived(
                         "charge-cold",
                         Dimension.TEMPERATURE,

@@ -61,6 +61,11 @@ final class Climate {
                 : 1;
     }
 
+    /** Goes on from where another was; fuel is counted from here. */
+    void goOnFrom(Climate before) {
+        airing = before.airing;
+    }
+
     /**
      * Whether fans that move air run in this step, as far as their times allow: with a wish, only while outside is cooler
      * than the cabin and the cabin warmer than wanted.

@@ -98,4 +98,12 @@ final class Minute {
     double refrigeratorW;
     double loadsW;
     Limit ruling;
+
+    /** Takes what the next step reads of the step before. */
+    void goOnFrom(Minute before) {
+        busV = before.busV;
+        bankA = before.bankA;
+        bankLimits = before.bankLimits;
+        curtailedW = before.curtailedW;
+    }
 }

@@ -47,4 +47,24 @@ final class RunState {
         bonnet = new UnderBonnet(engine, stepS);
         moistAir = new MoistAir(plan.sky().pressurePa());
     }
+
+    /** Goes on from where another was: each part that both have. */
+    void goOnFrom(RunState before) {
+        bank.goOnFrom(before.bank);
+        shedding.goOnFrom(before.shedding);
+        cabin.goOnFrom(before.cabin);
+        bonnet.goOnFrom(before.bonnet);
+        if (cooler != null && before.cooler != null) {
+            cooler.goOnFrom(before.cooler);
+        }
+        if (refrigerator != null && before.refrigerator != null) {
+            refrigerator.goOnFrom(before.refrigerator);
+        }
+        if (factory != null && before.factory != null) {
+            factory.goOnFrom(before.factory);
+        }
+        if (second != null && before.second != null) {
+            second.goOnFrom(before.second);
+        }
+    }
 }

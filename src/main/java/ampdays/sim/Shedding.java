@@ -2,6 +2,7 @@ package ampdays.sim;
 
 import ampdays.load.LoadSpec;
 import ampdays.scenario.Design;
+import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
@@ -20,6 +21,11 @@ final class Shedding {
         this.bandShare = design.shed().bandShare();
         this.coolingLevel = level(design.shed().coolingBelowShare());
         this.refrigeratorLevel = level(design.shed().refrigeratorBelowShare());
+    }
+
+    /** Goes on from where another was, if something is shed at the same states of charge. */
+    void goOnFrom(Shedding before) {
+        level = Arrays.equals(thresholds, before.thresholds) ? before.level : 0;
     }
 
     /** The states of charge at which something is shed, highest first. */

@@ -138,20 +138,48 @@ public final class Simulator {
     }
 
     static RunResult run(RunPlan plan, Recorder recorder) {
-        return new Simulator(plan, recorder).run();
+        return new Simulator(plan, recorder).run(0, plan.clock().steps());
     }
 
-    private RunResult run() {
+    /**
+     * Made to go on from where another was, with all that lasts from step to step.
+     *
+     * @param before one that has run a part of the same trip
+     */
+    static Simulator goingOn(Simulator before, RunPlan plan, Recorder recorder) {
+        Simulator after = new Simulator(plan, recorder);
+        after.state.goOnFrom(before.state);
+        after.climate.goOnFrom(before.climate);
+        after.m.goOnFrom(before.m);
+        after.applianceHeatW = before.applianceHeatW;
+        after.shopping = before.shopping;
+        return after;
+    }
+
+    /** Made to start a trip. */
+    static Simulator starting(RunPlan plan, Recorder recorder) {
+        return new Simulator(plan, recorder);
+    }
+
+    /** Runs the steps from {@code from} up to {@code to}, without the latter, and adds up these. */
+    RunResult run(int from, int to) {
         for (int day = 0; day < clock.trip().days(); day++) {
-            totals.beginDay(day);
-            int end = clock.firstStepOfDay(day + 1);
-            for (int i = clock.firstStepOfDay(day); i < end; i++) {
-                step(i);
+            int first = Math.max(from, clock.firstStepOfDay(day));
+            int end = Math.min(to, clock.firstStepOfDay(day + 1));
+            if (first < end) {
+                totals.beginDay(day);
+                for (int i = first; i < end; i++) {
+                    step(i);
+                }
+                totals.endDay(day, first, end);
             }
-            totals.endDay(day);
         }
         totals.addFuel(climate.fuelLitres());
         return totals.result();
+    }
+
+    TripClock clock() {
+        return clock;
     }
 
     private void step(int i) {

@@ -95,15 +95,20 @@ final class Totals {
         dayCoolestC = Double.POSITIVE_INFINITY;
     }
 
-    void endDay(int day) {
+    /**
+     * Ends a day, or what of it was run.
+     *
+     * @param first its first step that was run
+     * @param end first step no longer run
+     */
+    void endDay(int day, int first, int end) {
         sum.add(ledger);
         Trip trip = clock.trip();
-        int first = clock.firstStepOfDay(day);
         days.add(new DayTotals(
                 clock.date(day),
                 trip.kinds().get(trip.kindOfDay().get(day)).name(),
                 first,
-                clock.firstStepOfDay(day + 1) - first,
+                end - first,
                 ledger.energy(),
                 dayLowestSoc,
                 state.bank.soc(),

@@ -158,7 +158,7 @@ final class Bank {
                 10_000,
                 heatWK,
                 new BankSpec.CutOut(0, 0, 0),
-                new BankSpec.Protection(leadAcid ? -20 : 0, leadAcid ? 50 : 60, -20, 60, 3, trips, 120),
+                new BankSpec.Protection(leadAcid ? -20 : 0, leadAcid ? 50 : 60, -20, 60, 3, trips, 120, false),
                 strings,
                 chemistry);
     }
