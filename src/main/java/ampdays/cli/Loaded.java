@@ -139,7 +139,11 @@ final class Loaded {
         Loaded changed = new Loaded(
                 path,
                 new ScenarioFile(
-                        one, file.base(), List.of(new ScenarioFile.Option(variant.name(), values)), List.of()));
+                        one,
+                        file.base(),
+                        List.of(new ScenarioFile.Option(variant.name(), values)),
+                        List.of(),
+                        file.failures()));
         changed.readWeather(variant);
         changed.remarkDirt(variant);
         return changed;
@@ -180,7 +184,8 @@ final class Loaded {
         return otherWeather.computeIfAbsent(new WeatherKey(name, sky), key -> {
             WeatherSeries series = weather.get(name);
             WeatherSeries lit = sky.clear() ? OtherWeather.withoutCloud(series) : series;
-            return sky.coolerNights() ? OtherWeather.coolerNights(lit, Sky.COOLER_NIGHTS_K) : lit;
+            WeatherSeries cooler = sky.coolerNights() ? OtherWeather.coolerNights(lit, Sky.COOLER_NIGHTS_K) : lit;
+            return sky.warmerK() == 0 ? cooler : OtherWeather.warmer(cooler, sky.warmerK());
         });
     }
 

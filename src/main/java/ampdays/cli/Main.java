@@ -56,6 +56,7 @@ public final class Main {
         commands.put("size", SizeCommand.class);
         commands.put("chances", ChancesCommand.class);
         commands.put("matters", MattersCommand.class);
+        commands.put("failures", FailuresCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("weather", WeatherCommand.class);
         commands.put("presets", PresetsCommand.class);

@@ -1,5 +1,6 @@
 package ampdays.io;
 
+import ampdays.scenario.FailureKind;
 import ampdays.scenario.Fallback;
 import ampdays.scenario.Kind;
 import ampdays.scenario.Mark;
@@ -51,8 +52,12 @@ public final class ScenarioDocs {
             - **Sweeps** are kept under names for `ampdays sweep FILE --named NAME`: paths with a range and its step, or a list, and
               `option: all` or names of options: `bank: {battery.capacity: 200..800 Ah step 100 Ah, option: all}`. With
               `together: yes` all change in step; else every combination is run.
+            - **Failures** are kept under names for `ampdays failures FILE`: a named kind, changes by path, or both, from a moment
+              until another: `regulator dies: {second-alternator: none, from: day 3 14:00}`, `late heat: {kind: heat wave, from:
+              day 9, until: day 12}`. Without `until` it lasts to the end of the trip; a kind without `from` begins by its
+              nature. Kinds: KINDS. A file without failures gets one of each kind.
             - **`use: FILE`** takes sections from a shared file in the scenario's folder or below it. What the scenario says
-              itself goes first. A shared file has no `options`, `sweeps` or `use` of its own.
+              itself goes first. A shared file has no `options`, `sweeps`, `failures` or `use` of its own.
             - **YAML** needs quotes around text with `: ` in it and, within braces, around text with a comma. Notes in round
               brackets are read without quotes as well, although an editor may complain; `(measured; two readings)` pleases
               both. Spaces indent, never tabs. The first line of the example tells editors where the schema is.
@@ -68,7 +73,9 @@ public final class ScenarioDocs {
      */
     public static String markdown(String example) {
         StringBuilder page = new StringBuilder();
-        page.append(INTRO.replace("MARKS", String.join(", ", Mark.labels())).replace("EXAMPLE", example));
+        page.append(INTRO.replace("MARKS", String.join(", ", Mark.labels()))
+                .replace("KINDS", String.join("; ", FailureKind.labels()))
+                .replace("EXAMPLE", example));
         page.append("## Sections\n");
         Registry.sections().forEach(section -> section(page, section));
         presets(page, PresetReader.presets());

@@ -32,6 +32,7 @@ public final class ScenarioReader {
     private static final String USE = "use";
     private static final String OPTIONS = "options";
     private static final String SWEEPS = "sweeps";
+    private static final String FAILURES = "failures";
 
     private final Path path;
     private final String file;
@@ -58,6 +59,7 @@ public final class ScenarioReader {
         Entry options = entries.remove(OPTIONS);
         Entry use = entries.remove(USE);
         Entry sweeps = entries.remove(SWEEPS);
+        Entry failures = entries.remove(FAILURES);
         Values base = Values.empty(PresetReader.presets());
         if (use != null) {
             base = shared(use, base);
@@ -71,9 +73,13 @@ public final class ScenarioReader {
         String name = file.replaceFirst("\\.[^.]+$", "");
         String title = base.word("title");
         Scenario scenario = new Scenario(name, title.isEmpty() ? name : title, base.word("notes"), variants);
-        ScenarioFile whole = new ScenarioFile(scenario, base, read, List.of());
+        ScenarioFile whole = new ScenarioFile(scenario, base, read, List.of(), List.of());
         if (sweeps != null) {
             whole = ScenarioSweeps.read(walk, sweeps, whole);
+            refuseIfWrong();
+        }
+        if (failures != null) {
+            whole = ScenarioFailures.read(walk, failures, whole);
             refuseIfWrong();
         }
         return whole;
@@ -111,7 +117,7 @@ public final class ScenarioReader {
         String label = found.get().getFileName().toString();
         Map<String, Entry> entries = entries(found.get(), label);
         ScenarioWalk walk = new ScenarioWalk(label, problems);
-        for (String key : List.of(USE, OPTIONS, SWEEPS)) {
+        for (String key : List.of(USE, OPTIONS, SWEEPS, FAILURES)) {
             Entry refused = entries.remove(key);
             if (refused != null) {
                 walk.problem(refused.key(), key + " may only stand in the scenario itself, not in a shared file.");

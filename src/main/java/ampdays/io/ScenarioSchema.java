@@ -67,6 +67,7 @@ public final class ScenarioSchema {
         described("use", "string", "A shared file in the scenario's folder or below it.");
         named("options", "Named sets of changes on the design, by path.");
         named("sweeps", "Named sweeps: what each varies, by path, and whether together.");
+        named("failures", "Named failures: a kind or changes by path, from and until a moment like day 3 14:00.");
         json.writeEndObject();
         json.writeEndObject();
         json.close();

@@ -36,7 +36,7 @@ final class ScenarioSweeps {
         ScenarioSweeps reader = new ScenarioSweeps(walk, file);
         List<ScenarioFile.Sweep> read = new ArrayList<>();
         walk.entries(map).forEach((name, entry) -> reader.sweep(name, entry, read));
-        return new ScenarioFile(file.scenario(), file.base(), file.options(), read);
+        return new ScenarioFile(file.scenario(), file.base(), file.options(), read, file.failures());
     }
 
     private void sweep(String name, Entry entry, List<ScenarioFile.Sweep> read) {

@@ -16,7 +16,7 @@ public record SolarController(
     public SolarController {
         Require.within("tracking", trackingShare, 0.3, 1);
         Require.within("conversion", conversionShare, 0.3, 1);
-        Require.positive("controller current", mostA);
+        Require.notNegative("controller current", mostA);
         Require.positive("string voltage", stringV);
     }
 

@@ -10,8 +10,10 @@ import java.util.Optional;
  * @param base values of the base design
  * @param options in the order written
  * @param sweeps that are kept under names, in the order written
+ * @param failures of its own, in the order written
  */
-public record ScenarioFile(Scenario scenario, Values base, List<Option> options, List<Sweep> sweeps) {
+public record ScenarioFile(
+        Scenario scenario, Values base, List<Option> options, List<Sweep> sweeps, List<Failure> failures) {
     /** Name of the base design in tables and charts. */
     public static final String BASE_NAME = "as it is";
 
@@ -24,6 +26,7 @@ public record ScenarioFile(Scenario scenario, Values base, List<Option> options,
     public ScenarioFile {
         options = List.copyOf(options);
         sweeps = List.copyOf(sweeps);
+        failures = List.copyOf(failures);
     }
 
     /** The values of the base design or of an option by its name. */

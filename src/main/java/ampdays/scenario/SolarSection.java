@@ -175,11 +175,11 @@ final class SolarSection {
                 .derived(
                         "controller",
                         Dimension.CURRENT,
-                        0.5,
+                        0,
                         5000,
                         "enough for the rated power at the bank's nominal voltage",
                         v -> v.number("solar.power") / BatterySection.nominalV(v),
                         PRACTICE,
-                        "Output current of the controller at most.");
+                        "Output current of the controller at most; 0 A is one that is switched off.");
     }
 }

@@ -1,10 +1,13 @@
 package ampdays.scenario;
 
 import ampdays.trip.DayKind;
+import ampdays.trip.People;
+import ampdays.trip.Shade;
 import ampdays.trip.Stretch;
 import ampdays.trip.Trip;
 import ampdays.trip.Vehicle;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -124,6 +127,37 @@ final class TripChanges {
                         last.headingDeg(),
                         last.windows()));
         return new DayKind(kind.name() + " with hook-up", stretches);
+    }
+
+    /**
+     * Some days are spent parked in one shade, without a hook-up; who would be aboard is awake.
+     *
+     * @param firstDay the first of them, 0 the trip's first
+     * @param endDay the first one after them
+     */
+    static Trip parked(Trip trip, int firstDay, int endDay, Shade shade) {
+        List<DayKind> kinds = new ArrayList<>(trip.kinds());
+        List<Integer> kindOfDay = new ArrayList<>(trip.kindOfDay());
+        for (int day = firstDay; day < endDay && day < trip.days(); day++) {
+            DayKind kind = trip.kinds().get(trip.kindOfDay().get(day));
+            List<Stretch> stretches =
+                    kind.stretches().stream().map(s -> parked(s, shade)).toList();
+            kindOfDay.set(day, place(kinds, new DayKind(kind.name() + ", parked", stretches)));
+        }
+        return new Trip(trip.start(), trip.zone(), kinds, kindOfDay, trip.reserveShare());
+    }
+
+    private static Stretch parked(Stretch s, Shade shade) {
+        People people = s.people() == People.ABOARD ? People.AWAKE : s.people();
+        return new Stretch(s.fromMinuteOfDay(), Vehicle.PARKED, shade, false, people, s.headingDeg(), s.windows());
+    }
+
+    /** All days are spent parked in the sun with nobody in the van. */
+    static Trip away(Trip trip) {
+        DayKind kind = new DayKind(
+                "parked in the sun", List.of(new Stretch(0, Vehicle.PARKED, Shade.NONE, false, People.AWAY)));
+        return new Trip(
+                trip.start(), trip.zone(), List.of(kind), Collections.nCopies(trip.days(), 0), trip.reserveShare());
     }
 
     private static int place(List<DayKind> kinds, DayKind wanted) {

@@ -254,7 +254,7 @@ public final class Values {
         List<String> known = new ArrayList<>(Registry.children(above));
         known.remove("*");
         if (dot < 0) {
-            known.addAll(List.of("use", "options", "sweeps"));
+            known.addAll(List.of("use", "options", "sweeps", "failures"));
         }
         if (known.isEmpty() && dot > 0) {
             return unknownPath(above);

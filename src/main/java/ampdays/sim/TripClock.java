@@ -8,6 +8,7 @@ import ampdays.trip.Trip;
 import ampdays.trip.Vehicle;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.zone.ZoneRules;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,6 +144,26 @@ public final class TripClock {
 
     public boolean asleep(int step) {
         return people(step) == People.ASLEEP;
+    }
+
+    /** Whether the van is left alone in a step. */
+    public boolean nobodyHome(int step) {
+        return people(step) == People.AWAY;
+    }
+
+    /** Whether the van hangs on a hook-up in a step. */
+    public boolean hookUp(int step) {
+        return stretches[stretchOfStep[step]].hookUp();
+    }
+
+    /** Time zone of the clock that people live by. */
+    public ZoneId zone() {
+        return trip.zone();
+    }
+
+    /** Days of the trip. */
+    public int days() {
+        return trip.days();
     }
 
     /** All lines of the timetable. */

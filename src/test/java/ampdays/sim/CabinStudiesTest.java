@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class CabinStudiesTest {
     /** A dark passenger car: thin lining, much glass, little mass; its slanted glass as 4.5 m² of upright glass. */
-    private static Van car(int absorptancePercent) {
+    static Van car(int absorptancePercent) {
         return new Van()
                 .with("place.latitude", "15°")
                 .with("trip.days", "1")

@@ -104,8 +104,8 @@ class TripCutTest {
     }
 
     /**
-     * Closed form, time to empty at a constant load = energy / power: 200 Ah of a bank that loses nothing, 10 A, and sun that
-     * covers the lamp until it is taken away at noon of the third day; the reserve is 80 % of 200 Ah away: 16 h.
+     * Closed form, time to empty at a constant load = energy / power: 200 Ah of a bank that loses nothing, 10 A, and a hook-up
+     * until it is taken away at noon of the third day; the reserve is 80 % of 200 Ah away: 16 h.
      */
     @Test
     void withoutItsSourceABankEmptiesAfterItsChargeOverTheCurrent() {

@@ -1,0 +1,263 @@
+package ampdays.io;
+
+import ampdays.results.FailureOutcome;
+import ampdays.results.FailureOutcome.Addition;
+import ampdays.results.FailureOutcome.Sign;
+import ampdays.results.FailureOutcome.Times;
+import ampdays.results.FailureOutcome.Use;
+import ampdays.results.FailureReport;
+import ampdays.results.FailureReport.NotApplying;
+import ampdays.results.HeatAfterLoss;
+import ampdays.results.WholeFile;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+
+/** What happens when something fails, as a table and as a JSON document. Their form is told in docs/OUTPUT.md. */
+public final class FailureFiles {
+    private static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
+
+    private static final List<String> HEADINGS = List.of(
+            "failure",
+            "what",
+            "applies",
+            "begins",
+            "ends",
+            "left of the trip (h)",
+            "to reserve (h)",
+            "to reserve without it (h)",
+            "to cut-out (h)",
+            "to cut-out without it (h)",
+            "to cabin above 32 °C (h)",
+            "to cabin above 32 °C without it (h)",
+            "to cabin above 35 °C (h)",
+            "to cabin above 35 °C without it (h)",
+            "to cabin above 40 °C (h)",
+            "to cabin above 40 °C without it (h)",
+            "hot with people (h)",
+            "hot with people without it (h)",
+            "comfortable nights",
+            "comfortable nights without it",
+            "goes on",
+            "goes short",
+            "first sign",
+            "first sign after (h)",
+            "first alarm",
+            "first alarm after (h)",
+            "survived",
+            "worse in",
+            "made good by",
+            "price",
+            "currency",
+            "advice");
+
+    private FailureFiles() {}
+
+    /** Writes {@code failures.csv} and {@code failures.json} into a folder. */
+    public static void write(Path folder, FailureReport report) throws IOException {
+        text(folder.resolve("failures.csv"), writer -> table(writer, report));
+        text(folder.resolve("failures.json"), writer -> json(writer, report));
+    }
+
+    private static void table(Writer writer, FailureReport report) throws IOException {
+        FORMAT.printRecord(writer, HEADINGS);
+        for (FailureOutcome outcome : report.outcomes()) {
+            FORMAT.printRecord(writer, row(report, outcome));
+        }
+        for (NotApplying not : report.notApplying()) {
+            List<String> row = new ArrayList<>(List.of(not.name(), "", "no: " + not.why()));
+            row.addAll(Collections.nCopies(HEADINGS.size() - row.size(), ""));
+            FORMAT.printRecord(writer, row);
+        }
+    }
+
+    private static List<String> row(FailureReport report, FailureOutcome outcome) {
+        Times times = outcome.times();
+        Times otherwise = outcome.otherwise();
+        Optional<Addition> cheapest = outcome.additions().stream().findFirst();
+        return List.of(
+                outcome.name(),
+                outcome.what(),
+                "yes",
+                Numbers.localStamp(outcome.fromEpochSecond(), report.zone()),
+                Numbers.localStamp(outcome.untilEpochSecond(), report.zone()),
+                Numbers.full(outcome.leftH()),
+                Numbers.full(times.reserveH()),
+                Numbers.full(otherwise.reserveH()),
+                Numbers.full(times.cutOutH()),
+                Numbers.full(otherwise.cutOutH()),
+                Numbers.full(times.over32H()),
+                Numbers.full(otherwise.over32H()),
+                Numbers.full(times.over35H()),
+                Numbers.full(otherwise.over35H()),
+                Numbers.full(times.over40H()),
+                Numbers.full(otherwise.over40H()),
+                Numbers.full(times.hotH()),
+                Numbers.full(otherwise.hotH()),
+                Integer.toString(times.comfortableNights()),
+                Integer.toString(otherwise.comfortableNights()),
+                names(outcome, Use::goesOn),
+                names(outcome, Use::goesShort),
+                outcome.sign().map(Sign::words).orElse(""),
+                Numbers.full(outcome.sign().map(Sign::afterH).orElse(Double.NaN)),
+                outcome.alarm().map(Sign::words).orElse(""),
+                Numbers.full(outcome.alarm().map(Sign::afterH).orElse(Double.NaN)),
+                outcome.survived() ? "yes" : "no",
+                String.join("; ", outcome.worse()),
+                cheapest.map(Addition::change).orElse(""),
+                cheapest.map(addition -> Numbers.full(addition.price())).orElse(""),
+                cheapest.map(Addition::currency).orElse(""),
+                outcome.advice());
+    }
+
+    private static String names(FailureOutcome outcome, Predicate<Use> which) {
+        return outcome.uses().stream().filter(which).map(Use::name).collect(Collectors.joining("; "));
+    }
+
+    /** Writes the document and a line end, and leaves the writer open. */
+    public static void json(Writer writer, FailureReport report) throws IOException {
+        try (JsonGenerator json = SummaryJson.generator(writer)) {
+            json.writeStartObject();
+            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
+            json.writeStringField("scenario", report.scenario());
+            json.writeStringField("title", report.title());
+            json.writeStringField("option", report.option());
+            json.writeNumberField("reserve", report.reserveShare());
+            json.writeNumberField("tripDays", report.tripDays());
+            json.writeArrayFieldStart("failures");
+            for (FailureOutcome outcome : report.outcomes()) {
+                outcome(json, report, outcome);
+            }
+            json.writeEndArray();
+            json.writeArrayFieldStart("notApplying");
+            for (NotApplying not : report.notApplying()) {
+                json.writeStartObject();
+                json.writeStringField("name", not.name());
+                json.writeStringField("why", not.why());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            heat(json, report.heat());
+            json.writeStringField("caution", HeatAfterLoss.CAUTION);
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+    }
+
+    private static void outcome(JsonGenerator json, FailureReport report, FailureOutcome outcome) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("name", outcome.name());
+        json.writeStringField("what", outcome.what());
+        json.writeStringField("begins", Numbers.localStamp(outcome.fromEpochSecond(), report.zone()));
+        json.writeStringField("ends", Numbers.localStamp(outcome.untilEpochSecond(), report.zone()));
+        number(json, "leftHours", outcome.leftH());
+        times(json, "with", outcome.times());
+        times(json, "without", outcome.otherwise());
+        json.writeArrayFieldStart("uses");
+        for (Use use : outcome.uses()) {
+            json.writeStartObject();
+            json.writeStringField("name", use.name());
+            number(json, "servedWh", use.servedWh());
+            number(json, "servedWhWithout", use.otherwiseWh());
+            number(json, "servedShare", use.servedShare());
+            number(json, "servedShareWithout", use.otherwiseShare());
+            json.writeBooleanField("goesOn", use.goesOn());
+            json.writeBooleanField("goesShort", use.goesShort());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        sign(json, "firstSign", outcome.sign());
+        sign(json, "firstAlarm", outcome.alarm());
+        json.writeBooleanField("survived", outcome.survived());
+        json.writeArrayFieldStart("worseIn");
+        for (String words : outcome.worse()) {
+            json.writeString(words);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("madeGoodBy");
+        for (Addition addition : outcome.additions()) {
+            json.writeStartObject();
+            json.writeStringField("change", addition.change());
+            number(json, "price", addition.price());
+            json.writeStringField("currency", addition.currency());
+            json.writeStringField("priceFrom", addition.priceFrom());
+            json.writeBooleanField("perTrip", addition.perTrip());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeNumberField("kindsOfChangeTried", outcome.tried());
+        json.writeStringField("advice", outcome.advice());
+        json.writeEndObject();
+    }
+
+    private static void times(JsonGenerator json, String name, Times times) throws IOException {
+        json.writeObjectFieldStart(name);
+        number(json, "hoursToReserve", times.reserveH());
+        number(json, "hoursToCutOut", times.cutOutH());
+        number(json, "hoursToCabinAbove32C", times.over32H());
+        number(json, "hoursToCabinAbove35C", times.over35H());
+        number(json, "hoursToCabinAbove40C", times.over40H());
+        number(json, "hotHoursWithPeople", times.hotH());
+        json.writeNumberField("comfortableNights", times.comfortableNights());
+        json.writeEndObject();
+    }
+
+    private static void sign(JsonGenerator json, String name, Optional<Sign> sign) throws IOException {
+        if (sign.isEmpty()) {
+            json.writeNullField(name);
+            return;
+        }
+        json.writeObjectFieldStart(name);
+        json.writeStringField("words", sign.get().words());
+        number(json, "afterHours", sign.get().afterH());
+        json.writeEndObject();
+    }
+
+    private static void heat(JsonGenerator json, HeatAfterLoss heat) throws IOException {
+        json.writeObjectFieldStart("heatAfterLossOfCooling");
+        json.writeStringField("from", Numbers.localStamp(heat.epochSecond(), heat.zone()));
+        number(json, "cabinC", heat.keptC());
+        number(json, "outsideC", heat.outsideC());
+        number(json, "minutesTo32C", heat.minutesTo32C());
+        number(json, "minutesTo35C", heat.minutesTo35C());
+        number(json, "minutesTo40C", heat.minutesTo40C());
+        json.writeArrayFieldStart("cabinCByMinute");
+        for (double cabinC : heat.cabinC()) {
+            json.writeNumber(Math.round(100 * cabinC) / 100.0);
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private static void number(JsonGenerator json, String name, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(name, value);
+        } else {
+            json.writeNullField(name);
+        }
+    }
+
+    /** What goes into a text file. */
+    private interface Body {
+        void writeTo(Writer writer) throws IOException;
+    }
+
+    private static void text(Path file, Body body) throws IOException {
+        WholeFile.write(file, out -> {
+            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            body.writeTo(writer);
+            writer.flush();
+        });
+    }
+}

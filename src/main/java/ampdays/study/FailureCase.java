@@ -1,0 +1,55 @@
+package ampdays.study;
+
+import ampdays.scenario.Failure;
+import ampdays.scenario.SingleChange;
+import ampdays.scenario.Values;
+import ampdays.scenario.Variant;
+import ampdays.scenario.ScenarioException;
+import java.util.Optional;
+
+/**
+ * A failure with its place in a trip.
+ *
+ * @param fromStep first step in which it lasts
+ * @param untilStep first step in which it lasts no longer
+ * @param firstDay day of {@code fromStep}, 0 the trip's first
+ * @param endDay first day after {@code untilStep}
+ * @param warmerK how much warmer the air is while it lasts, K; below 0 cooler
+ */
+record FailureCase(Failure failure, int fromStep, int untilStep, int firstDay, int endDay, double warmerK) {
+    Sky sky() {
+        return warmerK == 0 ? Sky.AS_IT_IS : Sky.warmer(warmerK);
+    }
+
+    /** A changed design before the failure, with what the failure takes for granted. */
+    Variant before(SingleChange change) {
+        return built(change, failure.before(change.values()));
+    }
+
+    /** The same while it lasts. */
+    Variant during(SingleChange change) {
+        Values values = failure.during(change.values());
+        return failure.stay(built(change, values), values, firstDay, endDay);
+    }
+
+    private Variant built(SingleChange change, Values values) {
+        SingleChange changed = new SingleChange(
+                change.words(),
+                change.price(),
+                change.perTrip(),
+                change.currency(),
+                change.priceFrom(),
+                values,
+                change.trip());
+        try {
+            return changed.variant();
+        } catch (ScenarioException e) {
+            throw new IllegalArgumentException("With \"" + failure.name() + "\" the design cannot be: " + e.getMessage(), e);
+        }
+    }
+
+    /** A design as no change of it. */
+    static SingleChange unchanged(Values values, Variant variant) {
+        return new SingleChange(variant.name(), 0, false, "", "", values, Optional.empty());
+    }
+}
