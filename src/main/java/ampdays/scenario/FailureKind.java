@@ -16,7 +16,7 @@ public enum FailureKind {
     FACTORY_ALTERNATOR_DIES("factory alternator dies"),
     PANEL_BREAKER_OPENS("panel breaker opens"),
     COOLING_BREAKER_OPENS("cooling breaker opens"),
-    HOOK_UP_LOST("hook-up lost, pet aboard"),
+    HOOK_UP_LOST("hook-up lost with a pet aboard"),
     COLD_MORNING("cold morning"),
     INVERTER_LEFT_ON("inverter left on"),
     HEAT_WAVE("heat wave"),
