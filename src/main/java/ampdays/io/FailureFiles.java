@@ -71,14 +71,14 @@ public final class FailureFiles {
     }
 
     private static void table(Writer writer, FailureReport report) throws IOException {
-        FORMAT.printRecord(writer, HEADINGS);
+        FORMAT.printRecord(writer, HEADINGS.toArray());
         for (FailureOutcome outcome : report.outcomes()) {
-            FORMAT.printRecord(writer, row(report, outcome));
+            FORMAT.printRecord(writer, row(report, outcome).toArray());
         }
         for (NotApplying not : report.notApplying()) {
             List<String> row = new ArrayList<>(List.of(not.name(), "", "no: " + not.why()));
             row.addAll(Collections.nCopies(HEADINGS.size() - row.size(), ""));
-            FORMAT.printRecord(writer, row);
+            FORMAT.printRecord(writer, row.toArray());
         }
     }
 
