@@ -30,13 +30,17 @@ final class FailuresCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "The scenario; with its own failures, or without for one of each kind.")
+    @Parameters(
+            paramLabel = "FILE",
+            description = "The scenario; with its own failures, or without for one of each kind.")
     private Path file;
 
     @Option(names = "--option", paramLabel = "NAME", description = "The option, by its name in the scenario.")
     private String option = ScenarioFile.BASE_NAME;
 
-    @Option(names = "--quick", description = "Do not look for what makes each failure good, which takes most of the time.")
+    @Option(
+            names = "--quick",
+            description = "Do not look for what makes each failure good, which takes most of the time.")
     private boolean quick;
 
     @Option(
@@ -66,9 +70,7 @@ final class FailuresCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new UsageException(e.getMessage());
         }
-        Path folder = out == null
-                ? Path.of("out", loaded.scenario().name(), "failures" + ofOption())
-                : out;
+        Path folder = out == null ? Path.of("out", loaded.scenario().name(), "failures" + ofOption()) : out;
         FailureFiles.write(folder, report);
         SortedMap<String, ChartModel> charts = FailureCharts.of(report);
         new ChartRenderer().writeAll(charts, folder);

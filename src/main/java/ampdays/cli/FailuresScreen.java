@@ -63,14 +63,17 @@ final class FailuresScreen {
         List<FailureOutcome> outcomes = report.outcomes();
         Table table = new Table(outcomes.stream().map(FailureOutcome::name).toList());
         table.row("begins", outcomes.stream().map(o -> at(o.fromEpochSecond())).toList());
-        table.row("left of the trip", outcomes.stream().map(o -> hours(o.leftH())).toList());
+        table.row(
+                "left of the trip", outcomes.stream().map(o -> hours(o.leftH())).toList());
         rows(table, number("to reserve, %.0f %%", 100 * report.reserveShare()), Times::reserveH);
         rows(table, "to cut-out", Times::cutOutH);
         rows(table, "to cabin over 32 °C", Times::over32H);
         rows(table, "to 35 °C", Times::over35H);
         rows(table, "to 40 °C", Times::over40H);
         rows(table, "hot with people aboard", Times::hotH);
-        table.row("survived", outcomes.stream().map(o -> o.survived() ? "yes" : "no").toList());
+        table.row(
+                "survived",
+                outcomes.stream().map(o -> o.survived() ? "yes" : "no").toList());
         return table;
     }
 
@@ -92,13 +95,11 @@ final class FailuresScreen {
 
     private void words(FailureOutcome o) {
         wrap(o.name() + ", " + span(o) + ": " + o.what() + ".", "  ");
-        String alive = o.uses().stream()
-                .filter(Use::goesOn)
-                .map(Use::name)
-                .collect(Collectors.joining(", "));
+        String alive = o.uses().stream().filter(Use::goesOn).map(Use::name).collect(Collectors.joining(", "));
         String shorts = o.uses().stream()
                 .filter(Use::goesShort)
-                .map(use -> use.name() + number(" %.0f %%", 100 * use.servedShare())
+                .map(use -> use.name()
+                        + number(" %.0f %%", 100 * use.servedShare())
                         + (use.otherwiseShare() < 0.995 ? number(" (else %.0f %%)", 100 * use.otherwiseShare()) : ""))
                 .collect(Collectors.joining(", "));
         wrap("  Goes on while it lasts: " + (alive.isEmpty() ? "nothing" : alive) + ".", "    ");
@@ -118,7 +119,9 @@ final class FailuresScreen {
 
     private String span(FailureOutcome o) {
         boolean forGood = o.untilEpochSecond()
-                >= report.undisturbed().startEpochSecond() + (long) report.undisturbed().steps() * report.undisturbed().stepSeconds();
+                >= report.undisturbed().startEpochSecond()
+                        + (long) report.undisturbed().steps()
+                                * report.undisturbed().stepSeconds();
         return at(o.fromEpochSecond()) + (forGood ? " to the end of the trip" : " to " + at(o.untilEpochSecond()));
     }
 
@@ -136,7 +139,8 @@ final class FailuresScreen {
         }
         return o.additions().isEmpty()
                 ? "None of the " + o.tried() + " kinds of single change that were tried makes it good."
-                : "Made good by " + o.additions().stream()
+                : "Made good by "
+                        + o.additions().stream()
                                 .limit(MOST_ADDITIONS)
                                 .map(FailuresScreen::priced)
                                 .collect(Collectors.joining("; or "))
@@ -172,9 +176,12 @@ final class FailuresScreen {
     private void heat() {
         HeatAfterLoss heat = report.heat();
         wrap(
-                number("When cooling stops at the worst moment, parked in the sun with windows shut (%.0f °C inside, ", heat.keptC())
+                number(
+                                "When cooling stops at the worst moment, parked in the sun with windows shut (%.0f °C inside, ",
+                                heat.keptC())
                         + number("%.0f °C outside, ", heat.outsideC())
-                        + at(heat.epochSecond()) + "), the cabin passes 32 °C " + minutes(heat.minutesTo32C()) + ", 35 °C "
+                        + at(heat.epochSecond()) + "), the cabin passes 32 °C " + minutes(heat.minutesTo32C())
+                        + ", 35 °C "
                         + minutes(heat.minutesTo35C()) + ", 40 °C " + minutes(heat.minutesTo40C()) + ". "
                         + HeatAfterLoss.CAUTION,
                 "  ");
@@ -195,7 +202,11 @@ final class FailuresScreen {
     private static String hours(double hours) {
         return Double.isNaN(hours)
                 ? NEVER
-                : hours == 0 ? "at once" : hours < 1 ? number("%.0f min", hours * 60) : hours < 10 ? number("%.1f h", hours) : number("%.0f h", hours);
+                : hours == 0
+                        ? "at once"
+                        : hours < 1
+                                ? number("%.0f min", hours * 60)
+                                : hours < 10 ? number("%.1f h", hours) : number("%.0f h", hours);
     }
 
     private void wrap(String text, String indent) {

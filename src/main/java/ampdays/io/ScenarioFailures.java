@@ -25,7 +25,8 @@ final class ScenarioFailures {
     private static final String KIND = "kind";
     private static final String FROM = "from";
     private static final String UNTIL = "until";
-    private static final String EXAMPLE = "Write lines like: regulator dies: {second-alternator: none, from: day 3 14:00}.";
+    private static final String EXAMPLE =
+            "Write lines like: regulator dies: {second-alternator: none, from: day 3 14:00}.";
 
     private final ScenarioWalk walk;
     private final ScenarioFile file;
@@ -99,16 +100,17 @@ final class ScenarioFailures {
         }
         int days = file.scenario().variants().get(0).trip().days();
         if (moment.day() > days) {
-            throw new IllegalArgumentException(key + " \"" + text + "\" lies after the last day of the trip, day " + days
-                    + ".");
+            throw new IllegalArgumentException(
+                    key + " \"" + text + "\" lies after the last day of the trip, day " + days + ".");
         }
         return moment;
     }
 
     private Change change(String path, String text) {
         String section = path.contains(".") ? path.substring(0, path.indexOf('.')) : path;
-        boolean ofTheTrip = List.of("title", "notes", "weather", "place", "prices").contains(section)
-                || (section.equals("trip") && !path.startsWith("trip.timetable"));
+        boolean ofTheTrip =
+                List.of("title", "notes", "weather", "place", "prices").contains(section)
+                        || (section.equals("trip") && !path.startsWith("trip.timetable"));
         if (ofTheTrip) {
             throw new IllegalArgumentException(path + " belongs to the whole trip and cannot change within it.");
         }
@@ -127,8 +129,8 @@ final class ScenarioFailures {
         if (failure.from().isPresent()
                 && failure.until().isPresent()
                 && failure.until().get().compareTo(failure.from().get()) <= 0) {
-            return Optional.of("it ends before it begins: from " + failure.from().get() + " until "
-                    + failure.until().get() + ".");
+            return Optional.of("it ends before it begins: from "
+                    + failure.from().get() + " until " + failure.until().get() + ".");
         }
         Optional<String> first = Optional.empty();
         for (Variant variant : file.scenario().variants()) {

@@ -29,8 +29,9 @@ public record HeatAfterLoss(
     public static final int WATCHED_H = 6;
 
     /** What every output that shows it says. */
-    public static final String CAUTION = "No design makes it safe to leave children or pets in a parked van. Whoever does so"
-            + " all the same needs an alarm that does not hang on the van's power, and a second person nearby.";
+    public static final String CAUTION =
+            "No design makes it safe to leave children or pets in a parked van. Whoever does so"
+                    + " all the same needs an alarm that does not hang on the van's power, and a second person nearby.";
 
     public HeatAfterLoss {
         cabinC = List.copyOf(cabinC);

@@ -93,10 +93,6 @@ public record Failure(
     /** The same van, parked in full sun with nobody in it through the whole trip. */
     public static Variant parkedInTheSun(Variant variant) {
         return new Variant(
-                variant.name(),
-                variant.site(),
-                variant.weather(),
-                TripChanges.away(variant.trip()),
-                variant.design());
+                variant.name(), variant.site(), variant.weather(), TripChanges.away(variant.trip()), variant.design());
     }
 }

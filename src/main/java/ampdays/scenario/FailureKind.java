@@ -62,7 +62,8 @@ public enum FailureKind {
             case HOOK_UP_LOST -> unless(values.has(SHORE), "there is no shore charger");
             case INVERTER_LEFT_ON ->
                 values.has("inverter")
-                        ? unless(!values.word("inverter.running").equals("always"), "the inverter is always on as it is")
+                        ? unless(
+                                !values.word("inverter.running").equals("always"), "the inverter is always on as it is")
                         : Optional.of("there is no inverter");
             case CLOSED_BOX ->
                 values.has("refrigerator")
@@ -89,8 +90,7 @@ public enum FailureKind {
     Values during(Values values) {
         Values before = before(values);
         return switch (this) {
-            case PROTECTION_OPENS ->
-                withoutSources(before).with("battery.protection", "open");
+            case PROTECTION_OPENS -> withoutSources(before).with("battery.protection", "open");
             case STRING_LOST -> oneStringLess(before);
             case SECOND_ALTERNATOR_DIES -> before.without(SECOND);
             case FACTORY_ALTERNATOR_DIES -> before.without(FACTORY);

@@ -95,7 +95,14 @@ public final class CoolingLoss {
         MinuteWeather weather = plan.sky().weather();
         boolean covered = CabinPlan.covered(clock.stretch(step), spec.covers());
         double outsideC = weather.airC(step);
-        cabin.open(0, false, covered, outsideC, plan.cabin().faceGainW(step), plan.cabin().glassGainW(step), 0);
+        cabin.open(
+                0,
+                false,
+                covered,
+                outsideC,
+                plan.cabin().faceGainW(step),
+                plan.cabin().glassGainW(step),
+                0);
         if (spec.leakM2() > 0) {
             cabin.leak(outsideC, weather.windMs(step));
         }

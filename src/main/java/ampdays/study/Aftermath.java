@@ -52,7 +52,10 @@ final class Aftermath {
     }
 
     Milestones milestones() {
-        return stretches.stream().map(Stretch::milestones).reduce(Milestones::then).orElseThrow();
+        return stretches.stream()
+                .map(Stretch::milestones)
+                .reduce(Milestones::then)
+                .orElseThrow();
     }
 
     int comfortableNights() {

@@ -1,10 +1,10 @@
 package ampdays.study;
 
 import ampdays.scenario.Failure;
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.SingleChange;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
-import ampdays.scenario.ScenarioException;
 import java.util.Optional;
 
 /**
@@ -44,7 +44,8 @@ record FailureCase(Failure failure, int fromStep, int untilStep, int firstDay, i
         try {
             return changed.variant();
         } catch (ScenarioException e) {
-            throw new IllegalArgumentException("With \"" + failure.name() + "\" the design cannot be: " + e.getMessage(), e);
+            throw new IllegalArgumentException(
+                    "With \"" + failure.name() + "\" the design cannot be: " + e.getMessage(), e);
         }
     }
 

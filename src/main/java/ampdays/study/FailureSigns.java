@@ -37,8 +37,8 @@ final class FailureSigns {
     /** What a meter, a display or a thermometer shows first. */
     Optional<Sign> sign() {
         List<Found> found = new ArrayList<>();
-        for (Channel source : List.of(
-                Channel.SECOND_ALTERNATOR, Channel.FACTORY_ALTERNATOR, Channel.SHORE, Channel.SOLAR)) {
+        for (Channel source :
+                List.of(Channel.SECOND_ALTERNATOR, Channel.FACTORY_ALTERNATOR, Channel.SHORE, Channel.SOLAR)) {
             add(found, source.label() + " gives less than half of what it would", halved(source));
         }
         add(

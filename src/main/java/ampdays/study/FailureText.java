@@ -54,7 +54,8 @@ final class FailureText {
                 "Have the protection warn before it opens and stop the regulator first: an alternator that loses its"
                         + " load can destroy itself and what hangs on it. Alarms need a small battery of their own.";
             case STRING_LOST -> "A fuse and a current reading for each string show which one is gone.";
-            case SECOND_ALTERNATOR_DIES -> "A charging lamp or an ammeter on the alternator shows it at the next drive.";
+            case SECOND_ALTERNATOR_DIES ->
+                "A charging lamp or an ammeter on the alternator shows it at the next drive.";
             case FACTORY_ALTERNATOR_DIES ->
                 "The starter battery empties as well and the engine stops: go to a workshop, not on a trip.";
             case PANEL_BREAKER_OPENS ->

@@ -160,8 +160,8 @@ public final class Failures {
             RunPlan during = under.apply(place.during(step));
             TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
             if (FailureGood.isGood(Aftermath.of(cut, during, place.untilStep(), before, false), without)) {
-                return Optional.of(new Addition(
-                        step.words(), step.price(), step.perTrip(), step.currency(), step.priceFrom()));
+                return Optional.of(
+                        new Addition(step.words(), step.price(), step.perTrip(), step.currency(), step.priceFrom()));
             }
         }
         return Optional.empty();

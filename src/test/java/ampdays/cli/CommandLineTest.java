@@ -37,7 +37,17 @@ class CommandLineTest {
     void helpNamesEveryCommand() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString())
-                .contains("new", "check", "run", "compare", "sweep", "failures", "audit", "weather", "presets", "Exit codes");
+                .contains(
+                        "new",
+                        "check",
+                        "run",
+                        "compare",
+                        "sweep",
+                        "failures",
+                        "audit",
+                        "weather",
+                        "presets",
+                        "Exit codes");
         assertThat(err.toString()).isEmpty();
     }
 

@@ -29,7 +29,12 @@ class FailuresCommandTest {
     }
 
     private static List<CSVRecord> rows(Path file) throws IOException {
-        return CSVFormat.DEFAULT.builder().setHeader().get().parse(Files.newBufferedReader(file)).getRecords();
+        return CSVFormat.DEFAULT
+                .builder()
+                .setHeader()
+                .get()
+                .parse(Files.newBufferedReader(file))
+                .getRecords();
     }
 
     @Test
@@ -54,8 +59,11 @@ class FailuresCommandTest {
         assertThat(rows.get(1).get("survived")).isEqualTo("no");
         assertThat(rows.get(1).get("to reserve without it (h)")).isEmpty();
         assertThat(Double.parseDouble(rows.get(1).get("to reserve (h)"))).isPositive();
-        assertThat(rows).filteredOn(row -> row.get("applies").startsWith("no: ")).hasSize(3);
-        assertThat(Files.readString(first.resolve("cabin-after-loss-of-cooling.svg"))).contains("minutes after");
+        assertThat(rows)
+                .filteredOn(row -> row.get("applies").startsWith("no: "))
+                .hasSize(3);
+        assertThat(Files.readString(first.resolve("cabin-after-loss-of-cooling.svg")))
+                .contains("minutes after");
         assertThat(first.resolve("charge-after-failures.png")).isNotEmptyFile();
 
         Path second = folder.resolve("second");
@@ -76,17 +84,22 @@ class FailuresCommandTest {
                 .replace("../weather-profiles/low-desert-summer.csv", "weather.csv")
                 .replace("days: 14", "days: 4")
                 .replace("1-5, 8-12 ", "1-2 ");
-        Files.writeString(van, demo + "\nfailures:\n"
-                + "  second alternator off: {second-alternator: none, from: day 2 09:00}\n"
-                + "  fan left on: {loads.roof fan.when: always, from: day 1, until: day 3}\n"
-                + "  hotter: {kind: heat wave, from: day 3}\n");
+        Files.writeString(
+                van,
+                demo + "\nfailures:\n"
+                        + "  second alternator off: {second-alternator: none, from: day 2 09:00}\n"
+                        + "  fan left on: {loads.roof fan.when: always, from: day 1, until: day 3}\n"
+                        + "  hotter: {kind: heat wave, from: day 3}\n");
         assertThat(run("failures", van.toString(), "--quick", "--out", folder.toString()))
                 .as(err.toString())
                 .isZero();
         List<CSVRecord> rows = rows(folder.resolve("failures.csv"));
-        assertThat(rows).extracting(row -> row.get(0)).containsExactly("fan left on", "hotter", "second alternator off");
-        assertThat(rows).extracting(row -> row.get("applies")).containsExactly(
-                "yes", "yes", "no: there is no second-alternator");
+        assertThat(rows)
+                .extracting(row -> row.get(0))
+                .containsExactly("fan left on", "hotter", "second alternator off");
+        assertThat(rows)
+                .extracting(row -> row.get("applies"))
+                .containsExactly("yes", "yes", "no: there is no second-alternator");
         assertThat(rows.get(0).get("what")).isEqualTo("loads.roof fan.when always");
         assertThat(rows.get(0).get("begins")).isEqualTo("2025-07-08T00:00:00-07:00");
         assertThat(rows.get(0).get("ends")).isEqualTo("2025-07-10T00:00:00-07:00");

@@ -89,8 +89,9 @@ class FailuresTest {
         assertThat(lost.survived()).isFalse();
         assertThat(lost.alarm().orElseThrow().words()).isEqualTo("bank at the reserve");
         assertThat(lost.sign().orElseThrow().words()).isEqualTo("shore gives less than half of what it would");
-        assertThat(lost.uses()).singleElement().satisfies(lamp -> assertThat(lamp.servedShare())
-                .isCloseTo(18 / (7.5 * 24), within(0.004)));
+        assertThat(lost.uses())
+                .singleElement()
+                .satisfies(lamp -> assertThat(lamp.servedShare()).isCloseTo(18 / (7.5 * 24), within(0.004)));
     }
 
     /** Closed form: a hook-up that comes back before the 16 h are over is survived. */
@@ -123,7 +124,9 @@ class FailuresTest {
         RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(asItIs));
         TripCut start = TripCut.start().goOn(before, 0).end();
         assertThat(start.goOn(during, 14_400).result()).isEqualTo(Simulator.run(during));
-        assertThat((double) Aftermath.of(start, during, 14_400, before, false).milestones().reserve())
+        assertThat((double) Aftermath.of(start, during, 14_400, before, false)
+                        .milestones()
+                        .reserve())
                 .isCloseTo(outcome(van, Van.dark(25), failure).times().reserveH() * 60, within(1e-9));
     }
 
@@ -131,11 +134,9 @@ class FailuresTest {
     @Test
     void afterTheEndNothingHappens() throws Exception {
         Van van = hookedUp();
-        FailureReport report =
-                report(van, Van.dark(25), true, change("shore-charger", "none", "day 11", ""));
+        FailureReport report = report(van, Van.dark(25), true, change("shore-charger", "none", "day 11", ""));
         assertThat(report.outcomes()).isEmpty();
-        assertThat(report.notApplying())
-                .containsExactly(new NotApplying("own", "it begins after the trip's 10 days"));
+        assertThat(report.notApplying()).containsExactly(new NotApplying("own", "it begins after the trip's 10 days"));
         RunPlan plan = planner(Van.dark(25)).under(Sky.AS_IT_IS).apply(van.variant());
         assertThat(report.undisturbed()).isEqualTo(Simulator.run(plan));
     }
@@ -231,7 +232,8 @@ class FailuresTest {
                 .with("loads.kettle.on", "inverter");
         FailureOutcome left = outcome(van, Van.dark(25), Failure.of(FailureKind.INVERTER_LEFT_ON));
         List<Double> soc = left.curve().socPercent();
-        double hours = 24 * (left.curve().day().get(soc.size() - 1) - left.curve().day().get(0));
+        double hours = 24
+                * (left.curve().day().get(soc.size() - 1) - left.curve().day().get(0));
         double usedWh = (soc.get(0) - soc.get(soc.size() - 1)) / 100 * 400 * 13.2;
         assertThat(usedWh / hours).isCloseTo(20, within(0.5));
     }
@@ -274,8 +276,7 @@ class FailuresTest {
 
         ForkJoinPool one = new ForkJoinPool(1);
         try {
-            assertThat(one.submit(() -> Failures.of(
-                                    demo.scenario(), variant, values, failures, planner(desert), true))
+            assertThat(one.submit(() -> Failures.of(demo.scenario(), variant, values, failures, planner(desert), true))
                             .get())
                     .isEqualTo(report);
         } finally {
