@@ -17,6 +17,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
@@ -70,27 +72,29 @@ final class FailuresScreen {
         rows(table, "to cabin over 32 °C", Times::over32H);
         rows(table, "to 35 °C", Times::over35H);
         rows(table, "to 40 °C", Times::over40H);
-        rows(table, "hot with people aboard", Times::hotH);
+        rows(table, "over 32 °C, people in", Times::hotH, hotH -> hotH == 0 ? "none" : hours(hotH));
         table.row(
                 "survived",
                 outcomes.stream().map(o -> o.survived() ? "yes" : "no").toList());
         return table;
     }
 
-    /** A row with the failure and one without it; the latter only where it differs somewhere. */
     private void rows(Table table, String label, ToDoubleFunction<Times> time) {
-        List<String> with = cells(o -> time.applyAsDouble(o.times()));
-        List<String> without = cells(o -> time.applyAsDouble(o.otherwise()));
+        rows(table, label, time, FailuresScreen::hours);
+    }
+
+    /** A row with the failure and one without it; the latter only where it differs somewhere. */
+    private void rows(Table table, String label, ToDoubleFunction<Times> time, DoubleFunction<String> text) {
+        List<String> with = cells(o -> text.apply(time.applyAsDouble(o.times())));
+        List<String> without = cells(o -> text.apply(time.applyAsDouble(o.otherwise())));
         table.row(label, with);
         if (!without.equals(with)) {
             table.row("  without it", without);
         }
     }
 
-    private List<String> cells(ToDoubleFunction<FailureOutcome> value) {
-        return report.outcomes().stream()
-                .map(o -> hours(value.applyAsDouble(o)))
-                .toList();
+    private List<String> cells(Function<FailureOutcome, String> text) {
+        return report.outcomes().stream().map(text).toList();
     }
 
     private void words(FailureOutcome o) {

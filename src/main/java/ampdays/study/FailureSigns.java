@@ -19,6 +19,7 @@ final class FailureSigns {
     private static final double NOTABLE_WH = 20;
 
     private static final double LOWER_PERCENT = 5;
+    private static final double ABOUT_FULL_PERCENT = 95;
     private static final double WARMER_K = 2;
     private static final int EARLIER_S = 1800;
 
@@ -64,17 +65,24 @@ final class FailureSigns {
         double withWh = 0;
         double withoutWh = 0;
         for (int step = from; step < clock.steps(); step++) {
-            withWh += with.get(source, step) * stepH;
-            withoutWh += without.get(source, step) * stepH;
+            withWh += neededW(with, source, step) * stepH;
+            withoutWh += neededW(without, source, step) * stepH;
             if (step - last >= from) {
-                withWh -= with.get(source, step - last) * stepH;
-                withoutWh -= without.get(source, step - last) * stepH;
+                withWh -= neededW(with, source, step - last) * stepH;
+                withoutWh -= neededW(without, source, step - last) * stepH;
             }
             if (withoutWh > NOTABLE_WH && withWh < withoutWh / 2) {
                 return step;
             }
         }
         return -1;
+    }
+
+    /** What a source gives, but nothing while the failing van's bank is about full and not drawn on: little is then no sign. */
+    private double neededW(Aftermath of, Channel source, int step) {
+        boolean needed = with.get(Channel.STATE_OF_CHARGE, step) < ABOUT_FULL_PERCENT
+                || with.get(Channel.BANK_CURRENT, step) < 0;
+        return needed ? of.get(source, step) : 0;
     }
 
     /** What people feel, or an alarm set at these values tells, first. */

@@ -300,4 +300,48 @@ class FailuresTest {
         assertThat(open.uses()).extracting(Use::otherwiseShare).containsOnly(1.0);
         assertThat((open.untilEpochSecond() - open.fromEpochSecond()) / 3600).isEqualTo(12);
     }
+
+    private static Van cooled() {
+        return hookedUp()
+                .with("trip.days", "4")
+                .with("cooling.preset", "variable-speed roof unit")
+                .with("cabin.set.awake", "26 °C")
+                .with("cabin.set.away", "off")
+                .with("shore-charger.rated", "120 A");
+    }
+
+    private static Failure onDayTwo(FailureKind kind) {
+        return new Failure(
+                "own", Optional.of(kind), List.of(), Optional.of(new TripMoment(2, 0)), Optional.empty());
+    }
+
+    /**
+     * Definition: with the hook-up the cooling left on for the pet keeps the cabin at 26 °C though nobody is home; without it
+     * the bank cools on until it cuts the loads off, and only then the cabin passes 32 °C.
+     */
+    @Test
+    void withoutTheHookUpThePetIsCooledAsLongAsTheBankLasts() {
+        FailureOutcome lost = outcome(cooled(), Van.dark(40), onDayTwo(FailureKind.HOOK_UP_LOST));
+        assertThat(lost.otherwise().over32H()).isNaN();
+        assertThat(lost.otherwise().cutOutH()).isNaN();
+        assertThat(lost.times().cutOutH()).isPositive();
+        assertThat(lost.times().over32H()).isBetween(lost.times().cutOutH(), lost.times().cutOutH() + 3);
+        assertThat(lost.alarm().orElseThrow().words()).isEqualTo("bank at the reserve");
+    }
+
+    /** Definition: without the air conditioner cooling gets nothing of what it would, and the rest goes on. */
+    @Test
+    void behindAnOpenBreakerTheAirConditionerGetsNothing() {
+        Van van = cooled().with("cabin.set.away", "26 °C");
+        FailureOutcome open = outcome(van, Van.dark(40), onDayTwo(FailureKind.COOLING_BREAKER_OPENS));
+        assertThat(open.uses()).filteredOn(Use::goesShort).singleElement().satisfies(use -> {
+            assertThat(use.name()).isEqualTo("cooling");
+            assertThat(use.servedShare()).isZero();
+            assertThat(use.otherwiseShare()).isEqualTo(1);
+        });
+        assertThat(open.uses()).filteredOn(Use::goesOn).extracting(Use::name).containsExactly("lamp");
+        assertThat((open.untilEpochSecond() - open.fromEpochSecond()) / 3600).isEqualTo(24);
+        assertThat(open.times().over32H()).isLessThan(3);
+        assertThat(open.otherwise().over32H()).isNaN();
+    }
 }
