@@ -45,7 +45,8 @@ final class FailuresScreen {
                         + ". Each failure stands beside that, from its own moment on."
                         + (report.undisturbed().holds()
                                 ? ""
-                                : " What a failure costs shows better on a design that holds: --option NAME takes one."),
+                                : " What a failure costs shows better on a design that holds: --option NAME takes"
+                                        + " one."),
                 "");
         out.println();
         if (!report.outcomes().isEmpty()) {
@@ -181,7 +182,8 @@ final class FailuresScreen {
         HeatAfterLoss heat = report.heat();
         wrap(
                 number(
-                                "When cooling stops at the worst moment, parked in the sun with windows shut (%.0f °C inside, ",
+                                "When cooling stops at the worst moment, parked in the sun with windows shut (%.0f °C"
+                                        + " inside, ",
                                 heat.keptC())
                         + number("%.0f °C outside, ", heat.outsideC())
                         + at(heat.epochSecond()) + "), the cabin passes 32 °C " + minutes(heat.minutesTo32C())

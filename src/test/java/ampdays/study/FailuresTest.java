@@ -89,9 +89,8 @@ class FailuresTest {
         assertThat(lost.survived()).isFalse();
         assertThat(lost.alarm().orElseThrow().words()).isEqualTo("bank at the reserve");
         assertThat(lost.sign().orElseThrow().words()).isEqualTo("shore gives less than half of what it would");
-        assertThat(lost.uses())
-                .singleElement()
-                .satisfies(lamp -> assertThat(lamp.servedShare()).isCloseTo(18 / (7.5 * 24), within(0.004)));
+        assertThat(lost.uses()).singleElement().satisfies(lamp -> assertThat(lamp.servedShare())
+                .isCloseTo(18 / (7.5 * 24), within(0.004)));
     }
 
     /** Closed form: a hook-up that comes back before the 16 h are over is survived. */
@@ -311,8 +310,7 @@ class FailuresTest {
     }
 
     private static Failure onDayTwo(FailureKind kind) {
-        return new Failure(
-                "own", Optional.of(kind), List.of(), Optional.of(new TripMoment(2, 0)), Optional.empty());
+        return new Failure("own", Optional.of(kind), List.of(), Optional.of(new TripMoment(2, 0)), Optional.empty());
     }
 
     /**
@@ -325,7 +323,8 @@ class FailuresTest {
         assertThat(lost.otherwise().over32H()).isNaN();
         assertThat(lost.otherwise().cutOutH()).isNaN();
         assertThat(lost.times().cutOutH()).isPositive();
-        assertThat(lost.times().over32H()).isBetween(lost.times().cutOutH(), lost.times().cutOutH() + 3);
+        assertThat(lost.times().over32H())
+                .isBetween(lost.times().cutOutH(), lost.times().cutOutH() + 3);
         assertThat(lost.alarm().orElseThrow().words()).isEqualTo("bank at the reserve");
     }
 
