@@ -44,12 +44,15 @@ class ArchitectureTest {
         for (String withHeatNodes : List.of("cabin", "cooling", "alternator", "battery")) {
             map.put(withHeatNodes, List.of("units", "heat"));
         }
+        // a commissioning sheet as data; what it predicts comes from the bench
+        map.put("commission", List.of("units"));
         List<String> zeroAndOne = join(List.of("units"), PHYSICS);
         map.put("scenario", zeroAndOne);
         map.put("results", List.of("units"));
         map.put("sim", join(zeroAndOne, List.of("scenario", "results")));
+        map.put("commission.bench", join(zeroAndOne, List.of("commission", "scenario")));
         map.put("study", List.of("units", "scenario", "results", "sim", "wiring"));
-        map.put("io", join(zeroAndOne, List.of("audit", "scenario", "results")));
+        map.put("io", join(zeroAndOne, List.of("audit", "commission", "scenario", "results")));
         map.put("chart", List.of("units", "results", "study"));
         map.put("chart.jfree", List.of("chart", "units"));
         map.put("report", List.of("units", "results", "study", "scenario", "wiring", "chart"));
@@ -59,6 +62,8 @@ class ArchitectureTest {
                         zeroAndOne,
                         List.of(
                                 "audit",
+                                "commission",
+                                "commission.bench",
                                 "scenario",
                                 "results",
                                 "sim",

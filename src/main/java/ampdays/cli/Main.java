@@ -58,6 +58,7 @@ public final class Main {
         commands.put("matters", MattersCommand.class);
         commands.put("failures", FailuresCommand.class);
         commands.put("audit", AuditCommand.class);
+        commands.put("commission", CommissionCommand.class);
         commands.put("weather", WeatherCommand.class);
         commands.put("presets", PresetsCommand.class);
         return commands;

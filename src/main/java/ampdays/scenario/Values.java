@@ -176,6 +176,13 @@ public final class Values {
         return new Values(changed, presets, path.endsWith(PRESET) ? withPreset(path, value) : fromPresets);
     }
 
+    /** These values with many numbers changed at once; presets and timetables must not be among them. */
+    public Values withNumbers(Map<String, Value> numbers) {
+        Map<String, Value> changed = new LinkedHashMap<>(said);
+        changed.putAll(numbers);
+        return new Values(changed, presets, fromPresets);
+    }
+
     private Map<String, Map<String, Value>> withPreset(String path, Value name) {
         Map<String, Map<String, Value>> changed = new LinkedHashMap<>(fromPresets);
         String section = section(path);

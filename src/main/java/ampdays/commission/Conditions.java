@@ -1,0 +1,46 @@
+package ampdays.commission;
+
+import ampdays.units.Dimension;
+import ampdays.units.Require;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * The day of the commissioning.
+ *
+ * @param ambientC air in the shade, °C
+ * @param underBonnetC air around the alternators with the bonnet closed and the engine warm, °C
+ * @param socShare state of charge of the bank, 0 to 1
+ * @param sunWm2 light in the plane of the panels, W/m²; NaN when it is not told
+ */
+public record Conditions(double ambientC, double underBonnetC, double socShare, double sunWm2) {
+    public static final double LEAST_C = -30;
+    public static final double MOST_AMBIENT_C = 55;
+    public static final double MOST_UNDER_BONNET_C = 140;
+    public static final double MOST_SUN_WM2 = 1400;
+
+    public Conditions {
+        Require.within("ambient", ambientC, LEAST_C, MOST_AMBIENT_C);
+        Require.within("under-bonnet", underBonnetC, LEAST_C, MOST_UNDER_BONNET_C);
+        Require.share("state of charge", socShare);
+        if (!Double.isNaN(sunWm2)) {
+            Require.within("sun", sunWm2, 0, MOST_SUN_WM2);
+        }
+        if (underBonnetC < ambientC) {
+            throw new IllegalArgumentException(
+                    "air under the bonnet is colder than the air outside; read it with the engine warm");
+        }
+    }
+
+    /** As written in a heading and on the command line: names to quantities. */
+    public Map<String, String> spelled() {
+        Map<String, String> spelled = new LinkedHashMap<>();
+        spelled.put("ambient", Dimension.TEMPERATURE.show(ambientC));
+        spelled.put("under-bonnet", Dimension.TEMPERATURE.show(underBonnetC));
+        spelled.put("soc", Dimension.SHARE.show(socShare));
+        if (!Double.isNaN(sunWm2)) {
+            spelled.put("sun", Dimension.IRRADIANCE.show(sunWm2));
+        }
+        return spelled;
+    }
+}
