@@ -8,10 +8,8 @@ import ampdays.commission.Outcome;
 import ampdays.commission.Sheet;
 import ampdays.commission.Step;
 import java.io.PrintWriter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** A commissioning sheet, and what its readings say, on the screen. */
 final class CommissionScreen {
@@ -45,11 +43,7 @@ final class CommissionScreen {
 
     private void head(Sheet sheet) {
         out.println(sheet.title());
-        List<String> told = new ArrayList<>();
-        for (Map.Entry<String, String> entry : sheet.conditions().spelled().entrySet()) {
-            told.add(entry.getKey() + " " + entry.getValue());
-        }
-        out.println("Commissioning, option \"" + sheet.option() + "\", " + String.join(", ", told));
+        out.println("Commissioning, option \"" + sheet.option() + "\"; " + sheet.conditions().words());
         out.println();
     }
 

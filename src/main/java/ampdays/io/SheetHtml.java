@@ -3,7 +3,6 @@ package ampdays.io;
 import ampdays.commission.Item;
 import ampdays.commission.Sheet;
 import ampdays.commission.Step;
-import java.util.Map;
 
 /**
  * Writes a commissioning sheet to print and fill in by hand: one page of XHTML with its style in it, no script, nothing
@@ -21,7 +20,7 @@ public final class SheetHtml {
             th, td { border: 0.3mm solid #666; padding: 1mm 1.5mm; text-align: left; vertical-align: top }
             th { font-weight: bold; border-bottom-width: 0.6mm }
             tr { page-break-inside: avoid }
-            .what { width: 34% } .where { width: 20% } .number { width: 13% } .pass { width: 13% } .reading { width: 12% }
+            .what { width: 32% } .where { width: 19% } .number { width: 12% } .pass { width: 14% } .reading { width: 12% }
             .caution { border-left: 1.2mm solid #000; padding-left: 2mm; font-weight: bold }
             .write { border-bottom: 0.3mm solid #000; display: inline-block; min-width: 42mm }
             .small { font-size: 8pt }
@@ -51,7 +50,7 @@ public final class SheetHtml {
         line("<body>");
         line("<h1>Commissioning sheet</h1>");
         line("<p><b>" + escaped(sheet.title()) + "</b><br />Option: " + escaped(sheet.option()) + "</p>");
-        line("<p>" + conditions(sheet) + "</p>");
+        line("<p>" + escaped("Made for " + sheet.conditions().words() + ". On another day make another sheet.") + "</p>");
         line("<p>Date <span class=\"write\"></span> Van <span class=\"write\"></span> By <span"
                 + " class=\"write\"></span></p>");
         line("<p>Meters <span class=\"write\"></span> Software versions <span class=\"write\"></span></p>");
@@ -70,17 +69,6 @@ public final class SheetHtml {
         line("<p>Signed <span class=\"write\"></span> <span class=\"write\"></span></p>");
         line("</body>");
         line("</html>");
-    }
-
-    private static String conditions(Sheet sheet) {
-        StringBuilder text = new StringBuilder();
-        for (Map.Entry<String, String> told : sheet.conditions().spelled().entrySet()) {
-            text.append(text.isEmpty() ? "" : "; ")
-                    .append(told.getKey())
-                    .append(' ')
-                    .append(told.getValue());
-        }
-        return escaped("Made for: " + text + ". On another day make another sheet.");
     }
 
     private void step(int number, Step step) {
@@ -103,9 +91,14 @@ public final class SheetHtml {
         String blank = item.isQuestion() ? "yes &#160; no" : "&#160;";
         line("<tr><td>" + escaped(item.what()) + "<br /><span class=\"small\">" + escaped(item.id())
                 + "</span></td><td>"
-                + escaped(item.where()) + "</td><td>" + (item.isQuestion() ? "" : escaped(item.show(item.predicted())))
-                + "</td><td>" + escaped(item.passText()) + "</td><td>" + escaped(item.stopText()) + "</td><td>" + blank
+                + escaped(item.where()) + "</td><td>" + (item.isQuestion() ? "" : quantity(item, item.show(item.predicted())))
+                + "</td><td>" + quantity(item, item.passText()) + "</td><td>" + quantity(item, item.stopText()) + "</td><td>" + blank
                 + "</td></tr>");
+    }
+
+    /** A number is not parted from its unit at the end of a line. */
+    private static String quantity(Item item, String text) {
+        return item.isQuestion() ? escaped(text) : escaped(text).replace(" " + item.unit(), "&#160;" + item.unit());
     }
 
     private void line(String text) {

@@ -82,17 +82,11 @@ public record Failure(
             return variant;
         }
         Shade trees = new Shade(values.number("shade.shade.beam"), values.number("shade.shade.diffuse"));
-        return new Variant(
-                variant.name(),
-                variant.site(),
-                variant.weather(),
-                TripChanges.parked(variant.trip(), firstDay, endDay, trees),
-                variant.design());
+        return variant.onTrip(variant.name(), TripChanges.parked(variant.trip(), firstDay, endDay, trees));
     }
 
     /** The same van, parked in full sun with nobody in it through the whole trip. */
     public static Variant parkedInTheSun(Variant variant) {
-        return new Variant(
-                variant.name(), variant.site(), variant.weather(), TripChanges.away(variant.trip()), variant.design());
+        return variant.onTrip(variant.name(), TripChanges.away(variant.trip()));
     }
 }

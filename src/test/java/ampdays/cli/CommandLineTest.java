@@ -43,8 +43,12 @@ class CommandLineTest {
                         "run",
                         "compare",
                         "sweep",
+                        "size",
+                        "chances",
+                        "matters",
                         "failures",
                         "audit",
+                        "commission",
                         "weather",
                         "presets",
                         "Exit codes");
