@@ -128,7 +128,7 @@ final class CommissionCommand implements Callable<Integer> {
         try {
             return SheetMaker.sheet(scenario.scenario().title(), option, values, told);
         } catch (ScenarioException e) {
-            throw new UsageException("At this state of charge the design cannot be: " + e.getMessage());
+            throw new UsageException("No sheet can be made: " + e.getMessage());
         }
     }
 

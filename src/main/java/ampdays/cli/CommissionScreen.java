@@ -43,7 +43,8 @@ final class CommissionScreen {
 
     private void head(Sheet sheet) {
         out.println(sheet.title());
-        out.println("Commissioning, option \"" + sheet.option() + "\"; " + sheet.conditions().words());
+        out.println("Commissioning, option \"" + sheet.option() + "\"; "
+                + sheet.conditions().words());
         out.println();
     }
 

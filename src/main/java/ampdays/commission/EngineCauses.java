@@ -43,7 +43,10 @@ final class EngineCauses {
                 "the charger draws less than predicted",
                 "Its output current, and its state as it shows it.",
                 Symptom.CHARGER_OUTPUT);
-        table.high(Symptom.CHARGER_DROP, "a loose, painted or badly crimped joint, or a long return path", CauseTable.JOINT_BY_JOINT);
+        table.high(
+                Symptom.CHARGER_DROP,
+                "a loose, painted or badly crimped joint, or a long return path",
+                CauseTable.JOINT_BY_JOINT);
         table.high(
                 Symptom.CHARGER_DROP,
                 "the cable is too thin or longer than drawn",
@@ -89,7 +92,8 @@ final class EngineCauses {
                 Symptom.ALTERNATOR_COLD,
                 "the engine idles slower, or the pulley is larger, than the scenario says",
                 "Rotor speed, or both pulleys with a rule; engine speed by diagnosis.");
-        table.low(Symptom.ALTERNATOR_COLD, "a diode or a phase is out", "Ripple at the terminals with an AC volt range.");
+        table.low(
+                Symptom.ALTERNATOR_COLD, "a diode or a phase is out", "Ripple at the terminals with an AC volt range.");
         table.high(
                 Symptom.ALTERNATOR_COLD,
                 "the regulator's cap is higher than the scenario's",
@@ -243,7 +247,13 @@ final class EngineCauses {
                 Symptom.CUT_OUT,
                 "what should cut does not: by-passed, or wired before it",
                 "Voltage after the cut-out switch once it is open.");
-        table.low(Symptom.SETTING, "typed wrongly, or for another bank", "The setting once more, against the data sheet.");
-        table.high(Symptom.SETTING, "typed wrongly, or for another bank", "The setting once more, against the data sheet.");
+        table.low(
+                Symptom.SETTING,
+                "typed wrongly, or for another bank",
+                "The setting once more, against the data sheet.");
+        table.high(
+                Symptom.SETTING,
+                "typed wrongly, or for another bank",
+                "The setting once more, against the data sheet.");
     }
 }

@@ -50,7 +50,8 @@ public final class SheetHtml {
         line("<body>");
         line("<h1>Commissioning sheet</h1>");
         line("<p><b>" + escaped(sheet.title()) + "</b><br />Option: " + escaped(sheet.option()) + "</p>");
-        line("<p>" + escaped("Made for " + sheet.conditions().words() + ". On another day make another sheet.") + "</p>");
+        line("<p>" + escaped("Made for " + sheet.conditions().words() + ". On another day make another sheet.")
+                + "</p>");
         line("<p>Date <span class=\"write\"></span> Van <span class=\"write\"></span> By <span"
                 + " class=\"write\"></span></p>");
         line("<p>Meters <span class=\"write\"></span> Software versions <span class=\"write\"></span></p>");
@@ -91,8 +92,10 @@ public final class SheetHtml {
         String blank = item.isQuestion() ? "yes &#160; no" : "&#160;";
         line("<tr><td>" + escaped(item.what()) + "<br /><span class=\"small\">" + escaped(item.id())
                 + "</span></td><td>"
-                + escaped(item.where()) + "</td><td>" + (item.isQuestion() ? "" : quantity(item, item.show(item.predicted())))
-                + "</td><td>" + quantity(item, item.passText()) + "</td><td>" + quantity(item, item.stopText()) + "</td><td>" + blank
+                + escaped(item.where()) + "</td><td>"
+                + (item.isQuestion() ? "" : quantity(item, item.show(item.predicted())))
+                + "</td><td>" + quantity(item, item.passText()) + "</td><td>" + quantity(item, item.stopText())
+                + "</td><td>" + blank
                 + "</td></tr>");
     }
 

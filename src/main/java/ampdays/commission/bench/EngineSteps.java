@@ -35,6 +35,9 @@ final class EngineSteps {
 
     private static final double CARBON_MONOXIDE_PPM = 3;
 
+    /** With less current no joint shows what it is worth. */
+    private static final double LEAST_TEST_A = 10;
+
     /** A soak is over when the case warms by less; practice. */
     private static final double SOAKED_K_PER_MIN = 1;
 
@@ -247,7 +250,7 @@ final class EngineSteps {
     /** At the current of the hot soak, while it still flows. */
     Optional<Step> joints() {
         double amps = items.nominal().values().getOrDefault("hot.current", 0.0);
-        if (amps <= 0) {
+        if (amps < LEAST_TEST_A) {
             return Optional.empty();
         }
         List<Item> list = new ArrayList<>();

@@ -36,7 +36,7 @@ final class Items {
     /**
      * Draws vans and reads them all.
      *
-     * @throws ScenarioException when the design cannot be built at this state of charge
+     * @throws ScenarioException when the design cannot be built
      */
     static Items of(String option, Values values, Conditions told) throws ScenarioException {
         Tolerances tolerances = new Tolerances(values);
@@ -55,7 +55,8 @@ final class Items {
     }
 
     /** What one drawn van reads on a drawn day, before the meter. */
-    static Map<String, Double> readings(Tolerances tolerances, Conditions told, VanReadings.Plan plan, Day.Draw draw) {
+    static Map<String, Double> readings(Tolerances tolerances, Conditions told, VanReadings.Plan plan, Day.Draw draw)
+            throws ScenarioException {
         Day day = Day.drawn(told, draw);
         Variant van = tolerances.draw("drawn", day.socShare(), draw);
         return metered(new VanReadings(van, day, plan).values(), draw);

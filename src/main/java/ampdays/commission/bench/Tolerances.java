@@ -3,6 +3,7 @@ package ampdays.commission.bench;
 import ampdays.scenario.Kind;
 import ampdays.scenario.Mark;
 import ampdays.scenario.Parameter;
+import ampdays.scenario.Problem;
 import ampdays.scenario.Registry;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Value;
@@ -101,8 +102,9 @@ final class Tolerances {
      * Draws a van. One that cannot be, because values contradict each other, is drawn again.
      *
      * @param name of the variant
+     * @throws ScenarioException when hardly any can be
      */
-    Variant draw(String name, double socShare, Day.Draw draw) {
+    Variant draw(String name, double socShare, Day.Draw draw) throws ScenarioException {
         for (int attempt = 0; attempt < 200; attempt++) {
             try {
                 return VariantBuilder.build(name, with(socShare, draw));
@@ -110,7 +112,9 @@ final class Tolerances {
                 // drawn again: a van that cannot be built is not within its classes
             }
         }
-        throw new IllegalArgumentException("hardly any van within the tolerances can be built; make them narrower");
+        throw new ScenarioException(List.of(new Problem(
+                "tolerances",
+                "hardly any van within its tolerances can be built. Make the section tolerances narrower.")));
     }
 
     /** The van as designed. */

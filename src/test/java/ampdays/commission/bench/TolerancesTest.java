@@ -1,8 +1,10 @@
 package ampdays.commission.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Variant;
 import ampdays.sim.Van;
 import java.util.ArrayList;
@@ -24,7 +26,7 @@ class TolerancesTest {
             .with("factory-alternator.charger", "40 A (guess)")
             .with("factory-alternator.charger-efficiency", "95 % (guess)");
 
-    private static List<Variant> vans(Van van, int count) {
+    private static List<Variant> vans(Van van, int count) throws ScenarioException {
         Tolerances tolerances = new Tolerances(van.values());
         SplittableRandom random = new SplittableRandom(7);
         List<Variant> vans = new ArrayList<>();
@@ -36,7 +38,7 @@ class TolerancesTest {
 
     /** Least and most of 2,000 even draws miss the ends by more than 0.5 % of the width once in e^10. */
     @Test
-    void theClassesAreFilledToTheirEndsAndNotBeyond() {
+    void theClassesAreFilledToTheirEndsAndNotBeyond() throws ScenarioException {
         List<Variant> vans = vans(VAN, 2000);
         ends(vans, v -> v.design().bank().capacityAh(), 400 * 0.97, 400 * 1.03);
         ends(vans, v -> v.design().bank().absorptionV(), 14.2 * (1 - 0.1 / 15), 14.2 * (1 + 0.1 / 15));
@@ -58,7 +60,7 @@ class TolerancesTest {
 
     /** Where a curve is given by points, its currents vary together by the class of its mark. */
     @Test
-    void curvesByPointsVaryToo() {
+    void curvesByPointsVaryToo() throws ScenarioException {
         Van van = new Van()
                 .with("second-alternator.preset", "large frame")
                 .with("second-alternator.curve-points", "1800 rpm 100 A, 3000 rpm 200 A, 6000 rpm 260 A (datasheet)");
@@ -67,8 +69,16 @@ class TolerancesTest {
 
     /** What somebody sets does not vary. */
     @Test
-    void settingsStay() {
+    void settingsStay() throws ScenarioException {
         assertThat(vans(VAN, 5))
                 .allSatisfy(v -> assertThat(v.design().bank().startShare()).isEqualTo(0.6));
+    }
+
+    @Test
+    void tolerancesThatNoVanFitsAreSaid() {
+        Tolerances tolerances = new Tolerances(VAN.values());
+        assertThatThrownBy(() -> tolerances.draw("impossible", 0.6, () -> 100))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessage("hardly any van within its tolerances can be built. Make the section tolerances narrower.");
     }
 }
