@@ -12,7 +12,9 @@ public sealed interface ChartModel
                 DriveChart,
                 OperatingPoints,
                 HeatMap,
-                TornadoChart {
+                TornadoChart,
+                BreakEven,
+                FrontChart {
     /** What the picture shows, in one line. */
     String title();
 

@@ -18,7 +18,8 @@ import java.util.stream.IntStream;
 
 /**
  * The charts of a sweep by file name: over one numeric knob, lines; over two, a heat map. A further knob of words, such as
- * the option, gives a line or a map for each of its values. Other sweeps have none.
+ * the option, gives a line or a map for each of its values, and options over two knobs or three a map of who wins. Other
+ * sweeps have none.
  */
 public final class SweepCharts {
     private static final int MOST_LINES = 8;
@@ -40,7 +41,7 @@ public final class SweepCharts {
         SweepCharts charts = new SweepCharts(table, title);
         int lines = charts.words.isEmpty() ? 1 : charts.words.get(0).values().size();
         boolean fits = charts.words.size() <= 1 && lines <= MOST_LINES && table.rows() <= MOST_CELLS;
-        SortedMap<String, ChartModel> models = new TreeMap<>();
+        SortedMap<String, ChartModel> models = new TreeMap<>(BreakEvens.of(table, title));
         if (fits && charts.numeric.size() == 1) {
             models.put("lines", charts.lines());
         } else if (fits && charts.numeric.size() == 2 && charts.isWholeGrid(lines)) {
@@ -143,7 +144,8 @@ public final class SweepCharts {
         return indexes;
     }
 
-    private static List<Double> sorted(Column knob) {
+    /** The values of a knob in rising order. */
+    static List<Double> sorted(Column knob) {
         return IntStream.range(0, knob.values().size())
                 .mapToObj(knob::number)
                 .sorted()

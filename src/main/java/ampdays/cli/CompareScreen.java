@@ -34,7 +34,12 @@ final class CompareScreen {
         this.out = out;
     }
 
-    void print(Comparison comparison, Map<String, Causes> causes, Path folder, Collection<String> charts) {
+    void print(
+            Comparison comparison,
+            Map<String, Causes> causes,
+            List<String> lifts,
+            Path folder,
+            Collection<String> charts) {
         List<RunResult> results =
                 comparison.options().stream().map(Option::result).toList();
         out.println(comparison.title());
@@ -43,6 +48,7 @@ final class CompareScreen {
         out.println();
         table(results, comparison).print(out);
         why(causes);
+        lifts(lifts);
         findings(results);
         wrap(
                 "Written to " + folder + ": options.csv, days.csv, summary.json; charts (.svg and .png): "
@@ -136,6 +142,16 @@ final class CompareScreen {
                             + "a clear sky, the limit lifted, cables and converters without losses. What is asked and not"
                             + " delivered counts as drawn; how the rest was reckoned: docs/MODEL.md, section 16.",
                     "");
+            out.println();
+        }
+    }
+
+    private void lifts(List<String> lifts) {
+        if (!lifts.isEmpty()) {
+            wrap(
+                    "What a better part would bring, by a run without the limit that rules longest while something could charge:",
+                    "");
+            lifts.forEach(lift -> wrap(lift, "  "));
             out.println();
         }
     }

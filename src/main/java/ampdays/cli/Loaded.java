@@ -5,6 +5,7 @@ import ampdays.io.InputProblem;
 import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
 import ampdays.results.Account;
+import ampdays.results.RunResult;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioException;
@@ -16,6 +17,7 @@ import ampdays.sim.OtherWeather;
 import ampdays.sim.RunPlan;
 import ampdays.sim.SkyCompletion;
 import ampdays.sim.SunFit;
+import ampdays.study.Lift;
 import ampdays.study.Planner;
 import ampdays.study.Sky;
 import ampdays.trip.Trip;
@@ -178,6 +180,15 @@ final class Loaded {
             RunPlan.Maker maker = new RunPlan.Maker(stepSeconds);
             return variant -> maker.plan(variant, weather(variant.weather(), sky));
         };
+    }
+
+    /** What a better part would bring an option. */
+    Lift lift(String option, RunResult result) {
+        return Lift.of(
+                scenario().variant(option).orElseThrow(),
+                file.values(option).orElseThrow(),
+                result,
+                planner(Outputs.STEP_SECONDS));
     }
 
     private WeatherSeries weather(String name, Sky sky) {

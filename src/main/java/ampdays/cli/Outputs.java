@@ -121,8 +121,17 @@ final class Outputs {
             SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison), causes);
             screen.flush();
         } else {
-            new CompareScreen(screen).print(comparison, causes, folder, charts);
+            new CompareScreen(screen).print(comparison, causes, lifts(loaded, comparison), folder, charts);
         }
+    }
+
+    /** What a better part would bring each option; empty unless asked for. */
+    private List<String> lifts(Loaded loaded, Comparison comparison) {
+        return why
+                ? results(comparison).stream()
+                        .map(result -> loaded.lift(result.option(), result).words())
+                        .toList()
+                : List.of();
     }
 
     private static List<RunResult> results(Comparison comparison) {

@@ -8,6 +8,7 @@ import ampdays.io.SizeFiles;
 import ampdays.io.SizeJson;
 import ampdays.results.Metric;
 import ampdays.results.Sizing;
+import ampdays.results.Sizing.Tried;
 import ampdays.results.SweepTable;
 import ampdays.scenario.Knob;
 import ampdays.scenario.KnobText;
@@ -20,6 +21,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
@@ -110,7 +112,7 @@ final class SizeCommand implements Callable<Integer> {
                 loaded.file(), name, range, ends(knob), smallest, goals, loaded.planner(Outputs.STEP_SECONDS));
         Path folder =
                 out == null ? Path.of("out", loaded.scenario().name(), "size-" + Outputs.fileName(range.path())) : out;
-        show(loaded, sizing, folder, new SizeFiles(folder, range, uses));
+        show(loaded, sizing, folder, new SizeFiles(folder, loaded.file(), range, uses));
         return sizing.answer().isPresent() ? Exit.DONE : Exit.TARGET_NOT_MET;
     }
 
@@ -121,7 +123,7 @@ final class SizeCommand implements Callable<Integer> {
         }
         try {
             ReadyQuestion ready = ReadyQuestion.of(question);
-            knob = knob.isEmpty() ? ready.knob(variant) : knob;
+            knob = knob.isEmpty() ? ready.knob(variant.trip().days()) : knob;
             goal = goal.isEmpty() ? ready.goal() : goal;
             return ready.smallest();
         } catch (IllegalArgumentException e) {
@@ -163,7 +165,8 @@ final class SizeCommand implements Callable<Integer> {
         }
     }
 
-    private void show(Loaded loaded, Sizing sizing, Path folder, SizeFiles files) throws IOException, InputException {
+    private void show(Loaded loaded, Sizing sizing, Path folder, SizeFiles files)
+            throws IOException, InputException, UsageException {
         String scenario = loaded.scenario().name();
         String title = loaded.scenario().title();
         SweepTable table = files.write(scenario, title, sizing, loaded.fingerprint());
@@ -175,7 +178,19 @@ final class SizeCommand implements Callable<Integer> {
             SizeJson.write(screen, scenario, title, sizing);
             screen.flush();
         } else {
-            new SizeScreen(screen).print(title, sizing, folder, charts.keySet());
+            new SizeScreen(screen).print(title, sizing, lift(loaded, sizing), folder, charts.keySet());
         }
+    }
+
+    /** What a better part would bring the design that comes nearest; empty when the goal is reached. */
+    private static Optional<String> lift(Loaded loaded, Sizing sizing)
+            throws IOException, InputException, UsageException {
+        Tried best = sizing.bestTried();
+        if (sizing.answer().isPresent() || best.result().isEmpty()) {
+            return Optional.empty();
+        }
+        Loaded there = loaded.changed(sizing.option(), List.of(sizing.path() + "=" + best.value()));
+        String name = there.scenario().variants().get(0).name();
+        return Optional.of(there.lift(name, best.result().get()).words());
     }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The screen of a question of size: the answer, its neighbourhood, files. */
 final class SizeScreen {
@@ -20,10 +21,11 @@ final class SizeScreen {
         this.out = out;
     }
 
-    void print(String title, Sizing sizing, Path folder, Collection<String> charts) {
+    void print(String title, Sizing sizing, Optional<String> lift, Path folder, Collection<String> charts) {
         out.println(title);
         out.println();
         SizeText.of(sizing).forEach(sentence -> Paragraph.print(out, sentence, ""));
+        lift.ifPresent(words -> Paragraph.print(out, "What a better part would bring " + words, ""));
         out.println();
         table(sizing).print(out);
         Paragraph.print(

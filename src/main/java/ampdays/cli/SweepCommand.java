@@ -1,6 +1,7 @@
 package ampdays.cli;
 
 import ampdays.chart.ChartModel;
+import ampdays.chart.FrontChart;
 import ampdays.chart.SweepCharts;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.InputException;
@@ -11,8 +12,10 @@ import ampdays.results.SweepTable;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
 import ampdays.scenario.KnobText;
+import ampdays.scenario.Parts;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
+import ampdays.study.Front;
 import ampdays.study.Sweep;
 import ampdays.study.SweepSummary;
 import java.io.IOException;
@@ -21,6 +24,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
@@ -48,6 +52,9 @@ final class SweepCommand implements Callable<Integer> {
 
     private static final int MOST_WORKERS = 1000;
 
+    /** Days in a row that a break-even map goes to. */
+    private static final int MOST_PARKED = 6;
+
     private static final int LONGEST_NAME = 60;
 
     @Spec
@@ -70,6 +77,20 @@ final class SweepCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description = "In place of --vary: a sweep that the scenario keeps under \"sweeps\".")
     private String named = "";
+
+    @Option(
+            names = "--break-even",
+            description =
+                    "In place of --vary: all options by driving hours a day, days parked in a row and summer heat; a"
+                            + " map of which option wins for each heat.")
+    private boolean breakEven;
+
+    @Option(
+            names = "--front",
+            description =
+                    "Also list the designs that no other beats in price, mass, comfortable nights and days, within"
+                            + " prices.budget, masses.payload and the roof.")
+    private boolean front;
 
     @Option(names = "--together", description = "Vary all knobs in step instead of making every combination.")
     private boolean together;
@@ -116,7 +137,7 @@ final class SweepCommand implements Callable<Integer> {
         SortedSet<String> uses = loaded.prepare(grid);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
         String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
-        try (SweepFiles files = new SweepFiles(folder, grid, uses, study);
+        try (SweepFiles files = new SweepFiles(folder, loaded.file(), grid, uses, study);
                 Interruption interruption = new Interruption()) {
             long done = run(loaded, grid, files, interruption);
             loaded.remarks().forEach(spec.commandLine().getErr()::println);
@@ -129,27 +150,39 @@ final class SweepCommand implements Callable<Integer> {
             }
             files.finish();
         }
-        show(loaded.scenario().title(), folder);
+        show(loaded, folder);
         return Exit.DONE;
     }
 
-    private void show(String title, Path folder) throws IOException, InputException {
+    private void show(Loaded loaded, Path folder) throws IOException, InputException {
+        String title = loaded.scenario().title();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title);
+        Optional<Front> best = front
+                ? Optional.of(Front.of(table, Parts.Limits.of(loaded.file().base())))
+                : Optional.empty();
+        if (best.isPresent()) {
+            SweepFiles.writeFront(folder, best.get().rows());
+            if (!best.get().rows().isEmpty()) {
+                charts.put("front", FrontChart.of(best.get(), title));
+            }
+        }
         new ChartRenderer().writeAll(charts, folder);
         PrintWriter screen = spec.commandLine().getOut();
         screen.println(title);
         screen.println();
         SweepSummary.of(table).forEach(screen::println);
         screen.println();
+        best.ifPresent(designs -> FrontScreen.print(screen, designs));
         screen.println("Written to " + folder + ": " + SweepFiles.TABLE + ", sweep.json"
+                + (front ? ", " + SweepFiles.FRONT : "")
                 + (charts.isEmpty() ? "." : "; charts (.svg and .png): " + String.join(", ", charts.keySet()) + "."));
     }
 
     private Grid named(Loaded loaded) throws UsageException {
-        if (!vary.isEmpty() || together) {
+        if (!vary.isEmpty() || together || breakEven) {
             throw new UsageException(
-                    "A named sweep says itself what it varies. Leave out --vary and --together, or --named.");
+                    "A named sweep says itself what it varies. Leave out --vary, --together and --break-even, or --named.");
         }
         List<ScenarioFile.Sweep> known = loaded.file().sweeps();
         return known.stream()
@@ -168,6 +201,17 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private Grid grid(Loaded loaded) throws UsageException {
+        if (breakEven && !vary.isEmpty()) {
+            throw new UsageException("A break-even map says itself what it varies. Leave out --vary, or --break-even.");
+        }
+        if (breakEven) {
+            int days = loaded.scenario().variants().get(0).trip().days();
+            vary = List.of(
+                    "weather-offset=-5, 0, 5 K",
+                    "trip.parked-days=0.." + Math.max(1, Math.min(MOST_PARKED, days - 1)) + " step 1",
+                    "trip.drive-hours=0..4 h/day step 0.5 h/day",
+                    "option=all");
+        }
         if (vary.isEmpty()) {
             throw new UsageException(
                     "There is nothing to vary. Write for example: --vary \"battery.capacity=200..800 Ah step 100 Ah\"."
@@ -221,6 +265,9 @@ final class SweepCommand implements Callable<Integer> {
     private String folderName(Grid grid) {
         if (!named.isEmpty()) {
             return "sweep-" + Outputs.fileName(named);
+        }
+        if (breakEven) {
+            return "break-even";
         }
         String name = "sweep-"
                 + grid.knobs().stream().map(Knob::path).map(Outputs::fileName).collect(Collectors.joining("-"));

@@ -6,6 +6,7 @@ import ampdays.results.SweepTable;
 import ampdays.results.WholeFile;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
+import ampdays.scenario.ScenarioFile;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
@@ -18,12 +19,14 @@ import java.util.SortedSet;
 /** What a question of size leaves: its answer, and the values that were run as the table of a sweep over them. */
 public final class SizeFiles {
     private final Path folder;
+    private final ScenarioFile file;
     private final Knob knob;
     private final SortedSet<String> uses;
 
     /** @param uses names of loads and coolers that have columns */
-    public SizeFiles(Path folder, Knob knob, SortedSet<String> uses) {
+    public SizeFiles(Path folder, ScenarioFile file, Knob knob, SortedSet<String> uses) {
         this.folder = folder;
+        this.file = file;
         this.knob = knob;
         this.uses = uses;
     }
@@ -42,7 +45,7 @@ public final class SizeFiles {
                 sizing.tried().stream().map(Tried::value).toList());
         Grid grid = new Grid(List.of(new Knob(Knob.OPTION, "", List.of(sizing.option())), run), false);
         List<String> lines = new ArrayList<>();
-        try (SweepFiles files = new SweepFiles(folder, grid, uses, SweepJson.of(scenario, title, grid, inputs))) {
+        try (SweepFiles files = new SweepFiles(folder, file, grid, uses, SweepJson.of(scenario, title, grid, inputs))) {
             for (int row = 0; row < sizing.tried().size(); row++) {
                 Tried tried = sizing.tried().get(row);
                 lines.add(files.line(row, List.of(0, row), tried.result(), tried.problem()));

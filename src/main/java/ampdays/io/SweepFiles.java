@@ -4,7 +4,10 @@ import ampdays.results.RunResult;
 import ampdays.results.WholeFile;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
+import ampdays.scenario.Parts;
+import ampdays.scenario.ScenarioFile;
 import java.io.BufferedOutputStream;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
@@ -16,8 +19,12 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import org.apache.commons.csv.CSVFormat;
 
@@ -30,16 +37,24 @@ public final class SweepFiles implements AutoCloseable {
     /** The finished table. */
     public static final String TABLE = "sweep.csv";
 
+    /** Rows of the table that no other beats. */
+    public static final String FRONT = "front.csv";
+
     /** The table as long as rows are missing. */
     public static final String PARTIAL_TABLE = "sweep.partial.csv";
 
     static final String FIRST_METRIC = "days to empty (days)";
+
+    static final String PRICE = "price of parts (";
+    static final String MASS = "mass of parts (kg)";
+    static final String PANELS = "panels on the roof (m²)";
 
     private static final String STUDY = "sweep.json";
     private static final String PARTIAL_STUDY = "sweep.partial.json";
     private static final CSVFormat FORMAT = CSVFormat.DEFAULT;
 
     private final Path folder;
+    private final ScenarioFile file;
     private final Grid grid;
     private final OptionColumns columns;
     private final String study;
@@ -48,11 +63,13 @@ public final class SweepFiles implements AutoCloseable {
     /**
      * Nothing is written yet.
      *
+     * @param file that the designs are changes of
      * @param uses names of loads and coolers that have columns
      * @param study what is swept, as {@link SweepJson} writes it
      */
-    public SweepFiles(Path folder, Grid grid, SortedSet<String> uses, String study) {
+    public SweepFiles(Path folder, ScenarioFile file, Grid grid, SortedSet<String> uses, String study) {
         this.folder = folder;
+        this.file = file;
         this.grid = grid;
         this.columns = new OptionColumns(uses);
         this.study = study;
@@ -69,6 +86,8 @@ public final class SweepFiles implements AutoCloseable {
         }
         cells.addAll(result.map(columns::cells)
                 .orElseGet(() -> Collections.nCopies(columns.headings().size(), "")));
+        Parts parts = Parts.of(grid.values(file, places));
+        cells.addAll(List.of(Numbers.full(parts.price()), Numbers.full(parts.massKg()), Numbers.full(parts.panelM2())));
         cells.add(problem);
         return FORMAT.format(cells.toArray()) + '\n';
     }
@@ -81,6 +100,7 @@ public final class SweepFiles implements AutoCloseable {
             }
         }
         cells.addAll(columns.headings());
+        cells.addAll(List.of(PRICE + Parts.currency(file.base()) + ")", MASS, PANELS));
         cells.add("why impossible");
         return FORMAT.format(cells.toArray()) + '\n';
     }
@@ -156,6 +176,29 @@ public final class SweepFiles implements AutoCloseable {
             }
         });
         WholeFile.write(folder.resolve(STUDY), out -> out.write(study.getBytes(StandardCharsets.UTF_8)));
+    }
+
+    /** Copies rows of a finished table, counted from zero, in this order into a table of their own. */
+    public static void writeFront(Path folder, List<Integer> rows) throws IOException {
+        Set<Integer> wanted = new HashSet<>(rows);
+        Map<Integer, String> lines = new HashMap<>();
+        String heading;
+        try (BufferedReader table = Files.newBufferedReader(folder.resolve(TABLE), StandardCharsets.UTF_8)) {
+            heading = table.readLine();
+            int row = 0;
+            for (String line = table.readLine(); line != null; line = table.readLine()) {
+                if (wanted.contains(row)) {
+                    lines.put(row, line);
+                }
+                row++;
+            }
+        }
+        WholeFile.write(folder.resolve(FRONT), out -> {
+            out.write((heading + '\n').getBytes(StandardCharsets.UTF_8));
+            for (int row : rows) {
+                out.write((lines.get(row) + '\n').getBytes(StandardCharsets.UTF_8));
+            }
+        });
     }
 
     /** Closes the table and gives the files their final names; all rows must be there. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -26,6 +27,9 @@ public final class SweepReader {
     private final List<Boolean> holds = new ArrayList<>();
     private final List<Double> lowest = new ArrayList<>();
     private final List<Double> nights = new ArrayList<>();
+    private final List<Double> prices = new ArrayList<>();
+    private final List<Double> masses = new ArrayList<>();
+    private final List<Double> panels = new ArrayList<>();
 
     private SweepReader() {}
 
@@ -39,17 +43,22 @@ public final class SweepReader {
                 CSVParser rows = CSVFormat.DEFAULT.builder().setHeader().get().parse(text)) {
             List<String> headings = rows.getHeaderNames();
             int firstMetric = headings.indexOf(SweepFiles.FIRST_METRIC);
-            if (firstMetric <= OPTION || !headings.containsAll(List.of("holds", LOWEST, NIGHTS))) {
+            Optional<String> price = headings.stream()
+                    .filter(heading -> heading.startsWith(SweepFiles.PRICE))
+                    .findFirst();
+            if (firstMetric <= OPTION
+                    || price.isEmpty()
+                    || !headings.containsAll(List.of("holds", LOWEST, NIGHTS, SweepFiles.MASS, SweepFiles.PANELS))) {
                 throw new InputException(List.of(new InputProblem(
                         file.toString(), 1, 0, "This is no table of a sweep. Give a file sweep.csv.")));
             }
-            return new SweepReader().read(rows, headings.subList(0, firstMetric));
+            return new SweepReader().read(rows, headings.subList(0, firstMetric), price.get());
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
     }
 
-    private SweepTable read(CSVParser rows, List<String> headings) {
+    private SweepTable read(CSVParser rows, List<String> headings, String price) {
         for (int i = OPTION; i < headings.size(); i++) {
             columns.add(new ColumnBuilder(headings.get(i)));
         }
@@ -61,6 +70,9 @@ public final class SweepReader {
             holds.add(row.get("holds").equals("yes"));
             lowest.add(number(row.get(LOWEST)));
             nights.add(number(row.get(NIGHTS)));
+            prices.add(number(row.get(price)));
+            masses.add(number(row.get(SweepFiles.MASS)));
+            panels.add(number(row.get(SweepFiles.PANELS)));
         }
         return new SweepTable(
                 columns.stream()
@@ -70,7 +82,11 @@ public final class SweepReader {
                 daysToEmpty,
                 holds,
                 lowest,
-                nights);
+                nights,
+                prices,
+                masses,
+                panels,
+                price.replaceFirst(".*\\((.*)\\)$", "$1"));
     }
 
     private static double number(String cell) {

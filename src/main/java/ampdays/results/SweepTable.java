@@ -11,19 +11,30 @@ import java.util.List;
  * @param holds never empty and not trending down
  * @param lowestPercent lowest state of charge, %
  * @param comfortableNights not a number, like all others, where a design is impossible
+ * @param prices of the priced parts
+ * @param massesKg of these parts
+ * @param panelsM2 roof that the panels cover
+ * @param currency of the prices
  */
 public record SweepTable(
         List<Column> columns,
         List<Double> daysToEmpty,
         List<Boolean> holds,
         List<Double> lowestPercent,
-        List<Double> comfortableNights) {
+        List<Double> comfortableNights,
+        List<Double> prices,
+        List<Double> massesKg,
+        List<Double> panelsM2,
+        String currency) {
     public SweepTable {
         columns = List.copyOf(columns);
         daysToEmpty = Collections.unmodifiableList(daysToEmpty);
         holds = Collections.unmodifiableList(holds);
         lowestPercent = Collections.unmodifiableList(lowestPercent);
         comfortableNights = Collections.unmodifiableList(comfortableNights);
+        prices = Collections.unmodifiableList(prices);
+        massesKg = Collections.unmodifiableList(massesKg);
+        panelsM2 = Collections.unmodifiableList(panelsM2);
     }
 
     /**

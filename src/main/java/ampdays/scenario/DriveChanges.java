@@ -26,9 +26,12 @@ final class DriveChanges {
     static Trip lasting(Trip trip, double hours) {
         List<DayKind> kinds =
                 trip.kinds().stream().map(kind -> lasting(kind, hours)).toList();
-        if (hours > 0 && trip.kindOfDay().stream().noneMatch(kind -> drives(trip.kinds().get(kind)))) {
-            throw new IllegalArgumentException(TripSections.DRIVE_HOURS
-                    + " makes drives longer, but the timetable has none: write a line like 17:00 drive highway, aboard");
+        if (hours > 0
+                && trip.kindOfDay().stream()
+                        .noneMatch(kind -> drives(trip.kinds().get(kind)))) {
+            throw new IllegalArgumentException(
+                    TripSections.DRIVE_HOURS
+                            + " makes drives longer, but the timetable has none: write a line like 17:00 drive highway, aboard");
         }
         return new Trip(trip.start(), trip.zone(), kinds, trip.kindOfDay(), trip.reserveShare());
     }
@@ -74,9 +77,8 @@ final class DriveChanges {
         int minutes = 0;
         for (int i = 0; i + 1 < stretches.size(); i++) {
             Stretch stretch = stretches.get(i);
-            minutes += stretch.vehicle().moves()
-                    ? stretches.get(i + 1).fromMinuteOfDay() - stretch.fromMinuteOfDay()
-                    : 0;
+            minutes +=
+                    stretch.vehicle().moves() ? stretches.get(i + 1).fromMinuteOfDay() - stretch.fromMinuteOfDay() : 0;
         }
         return minutes;
     }

@@ -85,20 +85,28 @@ public record Grid(List<Knob> knobs, boolean together) {
     }
 
     /**
-     * A design, ready to be simulated; it keeps the name of its option.
+     * The values of a design.
      *
      * @param places which value each knob has
-     * @throws ScenarioException when the values contradict each other
      */
-    public Variant variant(ScenarioFile file, List<Integer> places) throws ScenarioException {
-        String option = option(places);
-        Values values = file.values(option).orElseThrow();
+    public Values values(ScenarioFile file, List<Integer> places) {
+        Values values = file.values(option(places)).orElseThrow();
         for (int knob = 0; knob < places.size(); knob++) {
             if (!knobs.get(knob).isOption()) {
                 values = values.with(
                         knobs.get(knob).path(), knobs.get(knob).values().get(places.get(knob)));
             }
         }
-        return VariantBuilder.build(option, values);
+        return values;
+    }
+
+    /**
+     * A design, ready to be simulated; it keeps the name of its option.
+     *
+     * @param places which value each knob has
+     * @throws ScenarioException when the values contradict each other
+     */
+    public Variant variant(ScenarioFile file, List<Integer> places) throws ScenarioException {
+        return VariantBuilder.build(option(places), values(file, places));
     }
 }

@@ -18,6 +18,8 @@ final class PriceSection {
     static final String DRIVING = "prices.driving";
     static final String HOOK_UP = "prices.hook-up";
 
+    static final String BUDGET = "prices.budget";
+
     private static final double MOST = 1e9;
 
     private PriceSection() {}
@@ -26,8 +28,8 @@ final class PriceSection {
         SectionBuilder section = new SectionBuilder(
                 "prices",
                 Presence.DEFAULTED,
-                "What changes cost, fitted. Only the search for the cheapest change (--why) reads them. The defaults are"
-                        + " round figures to rank by: write your own.");
+                "What parts and changes cost, fitted. The search for the cheapest change (--why), break-even maps and"
+                        + " trade-offs read them. The defaults are round figures to rank by: write your own.");
         section.add(
                 "currency",
                 new Kind.Text(),
@@ -42,6 +44,12 @@ final class PriceSection {
         price(section, "covers", "400", GUESS, "A set of insulated window covers.");
         price(section, "driving", "10", GUESS, "An hour of driving more than planned.");
         price(section, "hook-up", "40", GUESS, "A night with hook-up.");
+        section.add(
+                "budget",
+                SectionBuilder.measured(Dimension.NUMBER, 0, MOST),
+                new Fallback.Absent(),
+                PRACTICE,
+                "Trade-offs leave out designs whose priced parts cost more; no limit if not said.");
         return section.build();
     }
 

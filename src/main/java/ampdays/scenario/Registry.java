@@ -15,7 +15,11 @@ public final class Registry {
                     TripSections.all(),
                     LivingSections.all(),
                     SupplySections.all(),
-                    List.of(PriceSection.section(), ChancesSection.section(), ToleranceSection.section()))
+                    List.of(
+                            PriceSection.section(),
+                            MassSection.section(),
+                            ChancesSection.section(),
+                            ToleranceSection.section()))
             .flatMap(List::stream)
             .toList();
 

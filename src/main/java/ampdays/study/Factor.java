@@ -40,7 +40,7 @@ record Factor(String label, UnaryOperator<Values> away, Sky sky) {
     }
 
     /** The limit that ruled longest among those that can be lifted; an engine that stands and a full bank cannot. */
-    private static Optional<Limit> rulingLimit(RunResult result) {
+    static Optional<Limit> rulingLimit(RunResult result) {
         return result.limitHours().entrySet().stream()
                 .filter(entry -> isLiftable(entry.getKey()))
                 .max(Map.Entry.<Limit, Double>comparingByValue()

@@ -1,6 +1,5 @@
 package ampdays.study;
 
-import ampdays.scenario.Variant;
 import ampdays.units.Nearest;
 import java.util.Arrays;
 import java.util.List;
@@ -49,10 +48,9 @@ public enum ReadyQuestion {
                                 .orElse("")));
     }
 
-    /** What is searched, as PATH=LO..HI step STEP. */
-    public String knob(Variant variant) {
-        return path + "="
-                + (range.isEmpty() ? "0.." + Math.max(1, variant.trip().days() - 1) + " step 1" : range);
+    /** What is searched on a trip of some days, as PATH=LO..HI step STEP. */
+    public String knob(int tripDays) {
+        return path + "=" + (range.isEmpty() ? "0.." + Math.max(1, tripDays - 1) + " step 1" : range);
     }
 
     public boolean smallest() {

@@ -130,7 +130,8 @@ class SizeCommandTest {
         assertThat(answer.get("wanted").asText()).isEqualTo(wanted);
         JsonNode enough = single("second alternator", path, answer.get("answer").asText());
         assertThat(enough.get("daysToEmpty").isNull()).isTrue();
-        JsonNode next = single("second alternator", path, answer.get("notEnough").asText());
+        JsonNode next =
+                single("second alternator", path, answer.get("notEnough").asText());
         assertThat(next.get("holds").asBoolean()).isFalse();
     }
 

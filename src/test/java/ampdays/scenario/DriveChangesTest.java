@@ -78,8 +78,11 @@ class DriveChangesTest {
 
     @Test
     void drivesThatFollowEachOtherStayTogether() {
-        DayKind there = kind("there", "08:00 drive town", "08:10 drive highway", "09:00 park sun, away", "20:00 park open, asleep");
-        assertThat(words(DriveChanges.lasting(trip(there, NO_DRIVE, 0), 2).kinds().get(0)))
+        DayKind there = kind(
+                "there", "08:00 drive town", "08:10 drive highway", "09:00 park sun, away", "20:00 park open, asleep");
+        assertThat(words(DriveChanges.lasting(trip(there, NO_DRIVE, 0), 2)
+                        .kinds()
+                        .get(0)))
                 .isEqualTo("08:00 TOWN ABOARD; 08:20 HIGHWAY ABOARD; 10:00 PARKED AWAY; 20:00 PARKED ASLEEP");
     }
 

@@ -1,5 +1,6 @@
 package ampdays.chart.jfree;
 
+import ampdays.chart.BreakEven;
 import ampdays.chart.CabinChart;
 import ampdays.chart.ChartFiles;
 import ampdays.chart.ChartModel;
@@ -8,6 +9,7 @@ import ampdays.chart.DaysBars;
 import ampdays.chart.DriveChart;
 import ampdays.chart.EnergyBalance;
 import ampdays.chart.EnergyDays;
+import ampdays.chart.FrontChart;
 import ampdays.chart.HeatMap;
 import ampdays.chart.LinesChart;
 import ampdays.chart.OperatingPoints;
@@ -137,6 +139,12 @@ public final class ChartRenderer {
         }
         if (model instanceof TornadoChart chart) {
             return new TornadoPicture(chart);
+        }
+        if (model instanceof BreakEven chart) {
+            return new BreakEvenPicture(chart);
+        }
+        if (model instanceof FrontChart chart) {
+            return new FrontPicture(chart);
         }
         return new LinesPicture((LinesChart) model);
     }

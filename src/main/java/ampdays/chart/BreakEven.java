@@ -1,0 +1,42 @@
+package ampdays.chart;
+
+import java.util.List;
+
+/**
+ * Which option wins over two knobs.
+ *
+ * @param xs values along the horizontal axis, rising
+ * @param ys values along the vertical axis, rising
+ * @param options by name
+ * @param cells by row of {@code ys}, then by place in {@code xs}
+ */
+public record BreakEven(
+        String title,
+        String subtitle,
+        String xLabel,
+        String yLabel,
+        List<Double> xs,
+        List<Double> ys,
+        List<String> options,
+        List<List<Cell>> cells)
+        implements ChartModel {
+    public BreakEven {
+        xs = List.copyOf(xs);
+        ys = List.copyOf(ys);
+        options = List.copyOf(options);
+        cells = cells.stream().map(List::copyOf).toList();
+        if (xs.size() < 2 || ys.size() < 2 || cells.size() != ys.size()) {
+            throw new IllegalArgumentException(
+                    "a break-even map needs two values or more each way, and a row for each");
+        }
+    }
+
+    /**
+     * The winner at one place.
+     *
+     * @param option its place in the list of options; below zero where all are impossible
+     * @param holds whether it holds; else it is the one that lasts longest
+     * @param days until its bank is empty; not a number when never within the trip
+     */
+    public record Cell(int option, boolean holds, double days) {}
+}

@@ -1,0 +1,64 @@
+package ampdays.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.chart.BreakEven.Cell;
+import ampdays.results.SweepTable;
+import ampdays.results.SweepTable.Column;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** Winners worked out by hand on an invented sweep; no outside source. */
+class BreakEvensTest {
+    private static final double NEVER = Double.NaN;
+
+    /** Two options (1,000 and 3,000) by parked days 0 and 1 (slow) and driving 0 and 2 h (fast); the option fastest. */
+    private static SweepTable table(List<Double> days, List<Boolean> holds) {
+        List<Double> zeros = Collections.nCopies(8, 0.0);
+        return new SweepTable(
+                List.of(
+                        new Column("trip.parked-days", List.of("0", "1"), List.of(0, 0, 0, 0, 1, 1, 1, 1)),
+                        new Column("trip.drive-hours (h/day)", List.of("0", "2"), List.of(0, 0, 1, 1, 0, 0, 1, 1)),
+                        new Column("option", List.of("as it is", "more"), List.of(0, 1, 0, 1, 0, 1, 0, 1))),
+                days,
+                holds,
+                zeros,
+                zeros,
+                List.of(1000.0, 3000.0, 1000.0, 3000.0, 1000.0, 3000.0, 1000.0, 3000.0),
+                zeros,
+                zeros,
+                "USD");
+    }
+
+    @Test
+    void theCheapestThatHoldsWinsElseTheOneThatLastsLongest() {
+        Map<String, ChartModel> maps = BreakEvens.of(
+                table(
+                        List.of(4.0, NEVER, NEVER, NEVER, 3.0, 5.0, NEVER, 6.0),
+                        List.of(false, true, true, true, false, false, false, false)),
+                "Trip");
+        BreakEven map = (BreakEven) maps.get("break-even");
+        assertThat(map.xLabel()).isEqualTo("trip.drive-hours (h/day)");
+        assertThat(map.yLabel()).isEqualTo("trip.parked-days");
+        assertThat(map.cells().get(0)).containsExactly(new Cell(1, true, NEVER), new Cell(0, true, NEVER));
+        assertThat(map.cells().get(1)).containsExactly(new Cell(1, false, 5), new Cell(0, false, NEVER));
+    }
+
+    @Test
+    void otherSweepsHaveNone() {
+        SweepTable whole = table(Collections.nCopies(8, 1.0), Collections.nCopies(8, false));
+        SweepTable withoutOptions = new SweepTable(
+                whole.columns().subList(0, 2),
+                whole.daysToEmpty(),
+                whole.holds(),
+                whole.lowestPercent(),
+                whole.comfortableNights(),
+                whole.prices(),
+                whole.massesKg(),
+                whole.panelsM2(),
+                "USD");
+        assertThat(BreakEvens.of(withoutOptions, "Trip")).isEmpty();
+    }
+}
