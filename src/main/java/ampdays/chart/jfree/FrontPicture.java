@@ -7,6 +7,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
@@ -62,13 +63,15 @@ record FrontPicture(FrontChart chart) implements Picture {
         return Stream.concat(chart.others().stream(), chart.front().stream());
     }
 
-    /** The others first, so that none lies over the front. */
+    /** What holds comes last, so that nothing lies over it. */
     private void dots(Pen pen, double top, ToDoubleFunction<Point> metric) {
         Panel panel = panel(pen, top, "", metric);
         for (Point point : chart.others()) {
             dot(pen, panel.x(point.price()), panel.y(metric.applyAsDouble(point)), SMALL, Style.GREY, Style.GREY);
         }
-        for (Point point : chart.front()) {
+        for (Point point : chart.front().stream()
+                .sorted(Comparator.comparing(Point::holds))
+                .toList()) {
             dot(
                     pen,
                     panel.x(point.price()),
