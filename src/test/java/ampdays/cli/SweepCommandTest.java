@@ -170,7 +170,7 @@ class SweepCommandTest {
         int kills = 0;
         for (long end = random.nextInt(20_000);
                 kills < 20 && end < size;
-                end += 8_192 + random.nextInt(2 * (int) (size / 24) - 8_192)) {
+                end += 8_192 + random.nextInt((int) (size / 20) - 8_192)) {
             kills += kill(child(killed), partial, end) ? 1 : 0;
         }
         assertThat(kills).isEqualTo(20);
