@@ -40,7 +40,7 @@ final class CompareCommand implements Callable<Integer> {
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario()));
         Set<String> charts = outputs.write(comparison, causes, plans, renderer, folder, Outputs::fileName);
-        outputs.print(spec, loaded, comparison, causes, folder, charts);
+        outputs.print(spec, loaded, comparison, causes, plans, folder, charts);
         return Exit.DONE;
     }
 }

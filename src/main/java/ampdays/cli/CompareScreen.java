@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** The screen of a comparison: verdict, table of options, findings, files. */
@@ -38,6 +39,7 @@ final class CompareScreen {
             Comparison comparison,
             Map<String, Causes> causes,
             List<String> lifts,
+            Optional<String> wiring,
             Path folder,
             Collection<String> charts) {
         List<RunResult> results =
@@ -50,6 +52,7 @@ final class CompareScreen {
         why(causes);
         lifts(lifts);
         findings(results);
+        wiring.ifPresent(line -> wrap(line, "  "));
         wrap(
                 "Written to " + folder + ": options.csv, days.csv, summary.json; charts (.svg and .png): "
                         + String.join(", ", charts) + ".",

@@ -57,6 +57,7 @@ public final class Main {
         commands.put("chances", ChancesCommand.class);
         commands.put("matters", MattersCommand.class);
         commands.put("failures", FailuresCommand.class);
+        commands.put("wiring", WiringCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("commission", CommissionCommand.class);
         commands.put("weather", WeatherCommand.class);

@@ -112,6 +112,7 @@ final class Outputs {
             Loaded loaded,
             Comparison comparison,
             Map<String, Causes> causes,
+            List<RunPlan> plans,
             Path folder,
             Set<String> charts)
             throws IOException {
@@ -121,7 +122,8 @@ final class Outputs {
             SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison), causes);
             screen.flush();
         } else {
-            new CompareScreen(screen).print(comparison, causes, lifts(loaded, comparison), folder, charts);
+            new CompareScreen(screen)
+                    .print(comparison, causes, lifts(loaded, comparison), WiringLine.of(plans), folder, charts);
         }
     }
 

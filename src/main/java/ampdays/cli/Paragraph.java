@@ -8,7 +8,7 @@ final class Paragraph {
     static final String ESTIMATES =
             "Estimates, not a code check; have the installation inspected by a licensed person.";
 
-    private static final int WIDTH = 100;
+    static final int WIDTH = 100;
 
     private Paragraph() {}
 

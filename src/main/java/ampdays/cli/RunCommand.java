@@ -95,7 +95,7 @@ final class RunCommand implements Callable<Integer> {
         Map<String, Causes> causes = outputs.causes(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(variant.name())));
         Set<String> charts = outputs.write(comparison, causes, List.of(plan), renderer, folder, name -> "");
-        outputs.print(spec, loaded, comparison, causes, folder, charts);
+        outputs.print(spec, loaded, comparison, causes, List.of(plan), folder, charts);
         return Exit.DONE;
     }
 

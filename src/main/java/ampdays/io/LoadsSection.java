@@ -6,7 +6,6 @@ import ampdays.audit.Draw;
 import ampdays.audit.Readings;
 import ampdays.audit.Use;
 import ampdays.audit.UsualUse;
-import java.util.List;
 import java.util.Optional;
 
 /** The section {@code loads} of a scenario from an audit, each draw marked as measured. */
@@ -29,7 +28,7 @@ public final class LoadsSection {
     }
 
     private static String line(Readings readings, Draw draw) {
-        String key = "  " + key(draw.label()) + ": ";
+        String key = "  " + YamlKey.of(draw.label()) + ": ";
         Optional<UsualUse> usual = AuditedDay.usual(draw);
         if (!draw.known()) {
             return "  # " + draw.label() + ": not told apart from others by the readings";
@@ -71,13 +70,5 @@ public final class LoadsSection {
         return hours < 1
                 ? Numbers.fixed(60 * hours, 0) + " min/day"
                 : Numbers.fixed(hours, hours == Math.rint(hours) ? 0 : 1) + " h/day";
-    }
-
-    /** A name as a key of YAML. */
-    private static String key(String name) {
-        boolean plain = name.matches("\\p{L}[\\p{L}\\p{N} /_-]*")
-                && !List.of("yes", "no", "on", "off", "true", "false", "null", "none")
-                        .contains(name);
-        return plain ? name : "'" + name.replace("'", "''") + "'";
     }
 }

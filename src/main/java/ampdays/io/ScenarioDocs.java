@@ -144,6 +144,9 @@ public final class ScenarioDocs {
         if (kind instanceof Kind.ChargeLimits) {
             return "temperatures with charge limits";
         }
+        if (kind instanceof Kind.ConductorSize) {
+            return "conductor size in AWG or mm²";
+        }
         if (kind instanceof Kind.PreCool) {
             return "surplus sun, driving, clock times";
         }

@@ -106,7 +106,7 @@ final class ScenarioWalk {
             return values;
         }
         if (entry.value() instanceof MappingNode map && group) {
-            Values marked = Registry.section(path).isPresent() || path.matches("loads\\.[^.]+")
+            Values marked = Registry.section(path).isPresent() || path.matches("(loads|circuits)\\.[^.]+")
                     ? values.with(path, Value.word("", origin(entry.key())))
                     : values;
             return map(map, path, marked);

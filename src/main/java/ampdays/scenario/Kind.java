@@ -5,6 +5,7 @@ import ampdays.units.Dimension;
 import ampdays.units.Nearest;
 import ampdays.units.Quantity;
 import ampdays.units.QuantityException;
+import ampdays.wiring.Conductor;
 import java.time.DateTimeException;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -30,6 +31,9 @@ public sealed interface Kind {
         }
         if (this instanceof SpeedPoints) {
             return "Write points like: " + SpeedPoints.EXAMPLE + ".";
+        }
+        if (this instanceof ConductorSize) {
+            return "Write a gauge or an area such as 2/0 AWG, or 70 mm².";
         }
         if (this instanceof ChargeLimits) {
             return ChargeLimitText.ADVICE;
@@ -189,6 +193,15 @@ public sealed interface Kind {
         @Override
         public Reading read(String text) throws QuantityException {
             ChargeLimitText.parse(text, 1);
+            return Reading.WORD;
+        }
+    }
+
+    /** A conductor of a size that is sold. */
+    record ConductorSize() implements Kind {
+        @Override
+        public Reading read(String text) throws QuantityException {
+            Conductor.parse(text);
             return Reading.WORD;
         }
     }

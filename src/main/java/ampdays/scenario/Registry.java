@@ -15,6 +15,7 @@ public final class Registry {
                     TripSections.all(),
                     LivingSections.all(),
                     SupplySections.all(),
+                    List.of(CircuitSection.section()),
                     List.of(
                             PriceSection.section(),
                             MassSection.section(),

@@ -242,12 +242,12 @@ public final class Values {
         return new Values(changed, presets, left);
     }
 
-    /** Whether a path names a component that a design may do without. */
+    /** Whether a path names a component, a load or a circuit that a design may do without. */
     public static boolean isComponent(String path) {
         boolean section = Registry.section(path)
                 .map(s -> s.presence() == Section.Presence.COMPONENT)
                 .orElse(false);
-        return section || path.matches("loads\\.[^.]+");
+        return section || path.matches("(loads|circuits)\\.[^.]+");
     }
 
     private static IllegalArgumentException unknown(String path) {

@@ -1,6 +1,7 @@
 package ampdays.scenario;
 
 import ampdays.load.LoadSpec;
+import ampdays.wiring.Circuit;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -72,6 +73,7 @@ public final class VariantBuilder {
         var factory = alternators.factory();
         var second = alternators.second();
         var shore = new ShoreBuilder(values, read).shore();
+        List<Circuit> circuits = new CircuitBuilder(values, read).circuits();
         if (!read.problems().isEmpty()) {
             return Optional.empty();
         }
@@ -89,6 +91,7 @@ public final class VariantBuilder {
                 engine.orElseThrow(),
                 factory,
                 second,
-                shore));
+                shore,
+                circuits));
     }
 }

@@ -239,6 +239,11 @@ final class LoadPlan {
         return leftOfPattern[pattern * (thresholds.length + 1) + level];
     }
 
+    /** Share of the time that a load runs in a pattern, 0 to 1; a load is on all of it or none of it in the meantime. */
+    double duty(int pattern, int load) {
+        return dutyByPattern.get(pattern)[load];
+    }
+
     Pattern[] patterns() {
         return patterns.toArray(new Pattern[0]);
     }

@@ -17,6 +17,7 @@ import ampdays.scenario.Design;
 import ampdays.trip.People;
 import ampdays.trip.Vehicle;
 import ampdays.weather.MinuteWeather;
+import ampdays.wiring.Circuit;
 import java.util.Arrays;
 import java.util.List;
 
@@ -135,6 +136,16 @@ public final class Simulator {
         MinuteRecorder minutes = new MinuteRecorder(plan.clock(), firstStep, endStep);
         run(plan, minutes);
         return minutes.log();
+    }
+
+    /** Result of an option with the currents of its circuits. */
+    public record WithCircuits(RunResult result, CircuitLog circuits) {}
+
+    /** Runs an option and records what flows in these circuits, and the air around them. */
+    public static WithCircuits runWithCircuits(RunPlan plan, List<Circuit> circuits) {
+        CircuitRecorder recorder = new CircuitRecorder(plan, circuits);
+        RunResult result = run(plan, recorder);
+        return new WithCircuits(result, recorder.log());
     }
 
     static RunResult run(RunPlan plan, Recorder recorder) {

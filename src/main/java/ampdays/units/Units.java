@@ -43,12 +43,15 @@ final class Units {
                 Dimension.ENERGY,
                 List.of(Unit.of("Wh", 1), Unit.of("kWh", 1000), Unit.of("MJ", 1e6 / 3600), Unit.of("kJ", 1e3 / 3600)));
         table.put(Dimension.CHARGE, List.of(Unit.of("Ah", 1), Unit.of("mAh", 1e-3)));
-        table.put(Dimension.CURRENT, List.of(Unit.of("A", 1, "amp", "amps"), Unit.of("mA", 1e-3)));
+        table.put(Dimension.CURRENT, List.of(Unit.of("A", 1, "amp", "amps"), Unit.of("mA", 1e-3), Unit.of("kA", 1e3)));
         table.put(Dimension.VOLTAGE, List.of(Unit.of("V", 1, "volt", "volts"), Unit.of("mV", 1e-3)));
         table.put(Dimension.VOLTAGE_PER_KELVIN, List.of(Unit.of("mV/K", 1e-3, "mV/°C", "mV/C"), Unit.of("V/K", 1)));
         table.put(
                 Dimension.RESISTANCE,
-                List.of(Unit.of("mΩ", 1e-3, "m\u2126", "mohm"), Unit.of("Ω", 1, "\u2126", "ohm", "ohms")));
+                List.of(
+                        Unit.of("mΩ", 1e-3, "m\u2126", "mohm"),
+                        Unit.of("Ω", 1, "\u2126", "ohm", "ohms"),
+                        Unit.of("µΩ", 1e-6, "\u03bc\u03a9", "\u00b5\u2126", "uohm")));
         table.put(
                 Dimension.TEMPERATURE,
                 List.of(Unit.of("°C", 1, "C", "degC", "℃"), new Unit("°F", F_K, -32, List.of("F", "degF", "℉"))));

@@ -42,6 +42,11 @@ public final class Fault {
         return strings * cells * LEAD_CELL_V / (cells * LEAD_CELL_OHM * LEAD_CELL_AH / stringAh);
     }
 
+    /** Voltage of a full bank that drives a short, V. */
+    public static double emfV(boolean lithium, int cells) {
+        return cells * (lithium ? LITHIUM_CELL_V : LEAD_CELL_V);
+    }
+
     /**
      * What is left of it behind a length of cable, A: Ohm's law with the source's own resistance.
      *

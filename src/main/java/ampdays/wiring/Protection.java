@@ -2,6 +2,7 @@ package ampdays.wiring;
 
 import ampdays.units.Require;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The fuse or breaker of a circuit.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param calibratedC air that the rating is told for, °C
  * @param interruptA largest current it can interrupt, A
  * @param place whose air surrounds it
- * @param near the end of the circuit at which it sits
+ * @param near the end of the circuit at which it sits; empty: the battery's
  * @param distanceM length of cable between that end and it, m
  */
 public record Protection(
@@ -19,7 +20,7 @@ public record Protection(
         double calibratedC,
         double interruptA,
         Place place,
-        End near,
+        Optional<End> near,
         double distanceM) {
     /** Ratings that are sold, A. */
     private static final List<Double> RATINGS = List.of(
@@ -51,10 +52,5 @@ public record Protection(
      */
     public double holdA(double ownC, double elevationM) {
         return ratingA * Hold.share(kind, calibratedC, ownC, elevationM);
-    }
-
-    /** The same unit of another rating. */
-    public Protection rated(double otherA) {
-        return new Protection(kind, otherA, calibratedC, interruptA, place, near, distanceM);
     }
 }

@@ -47,6 +47,7 @@ class CommandLineTest {
                         "chances",
                         "matters",
                         "failures",
+                        "wiring",
                         "audit",
                         "commission",
                         "weather",

@@ -64,7 +64,8 @@ class WrongScenarioTest {
 
     static Stream<Case> cases() {
         List<Case> cases = new ArrayList<>();
-        for (String block : resource("wrong-scenarios.txt").split("(?m)^=== ", -1)) {
+        String all = resource("wrong-scenarios.txt") + resource("wrong-circuits.txt");
+        for (String block : all.split("(?m)^=== ", -1)) {
             if (!block.isBlank()) {
                 List<String> lines = block.lines().toList();
                 cases.add(new Case(

@@ -3,7 +3,7 @@ package ampdays.wiring;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import ampdays.wiring.End.Point;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +16,7 @@ class ProtectionTest {
                 kind.usualCalibrationC(),
                 kind.usualInterruptA(12.8),
                 Place.BONNET,
-                End.of(Point.BANK),
+                Optional.empty(),
                 0.1);
     }
 
