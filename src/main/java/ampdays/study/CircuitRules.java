@@ -36,6 +36,8 @@ final class CircuitRules {
     private final CircuitTrace trace;
     private final Setting setting;
     private final List<Breach> breaches = new ArrayList<>();
+    /** Whether the first breach ends the search for more. */
+    private boolean first;
 
     /**
      * What lies around a circuit.
@@ -100,14 +102,30 @@ final class CircuitRules {
 
     static List<Breach> broken(Circuit circuit, CircuitTrace trace, Setting setting) {
         CircuitRules rules = new CircuitRules(circuit, trace, setting);
+        rules.standing();
         rules.overTheTrip();
-        if (circuit.protection().isPresent()) {
-            rules.protectionStands(circuit.protection().get());
-        } else {
-            rules.unprotected();
-        }
-        rules.wayBack();
         return List.copyOf(rules.breaches);
+    }
+
+    /** Whether no rule is broken; told sooner than all that are. */
+    static boolean sound(Circuit circuit, CircuitTrace trace, Setting setting) {
+        CircuitRules rules = new CircuitRules(circuit, trace, setting);
+        rules.first = true;
+        rules.standing();
+        if (rules.breaches.isEmpty()) {
+            rules.overTheTrip();
+        }
+        return rules.breaches.isEmpty();
+    }
+
+    /** What does not depend on the minute. */
+    private void standing() {
+        if (circuit.protection().isPresent()) {
+            protectionStands(circuit.protection().get());
+        } else {
+            unprotected();
+        }
+        wayBack();
     }
 
     private void overTheTrip() {
@@ -118,6 +136,9 @@ final class CircuitRules {
         Tally glowing = new Tally();
         Protection protection = circuit.protection().orElse(null);
         for (int i = 0; i < trace.size(); i++) {
+            if (first && load.steps + drop.steps + hold.steps + joint.steps + glowing.steps > 0) {
+                break;
+            }
             double currentA = trace.currentA(i);
             double airC = trace.airC(circuit.place(), i);
             int step = trace.step(i);

@@ -27,6 +27,10 @@ import java.util.Set;
 final class Repair {
     private static final double BETTER_INSULATION_C = 125;
 
+    /** Rules that one change clears, whatever else is changed. */
+    private static final List<WiringRule> ONE_CURE =
+            List.of(WiringRule.ENGINE_GROUND, WiringRule.FIELD_OFF, WiringRule.WRONG_END, WiringRule.DISTANCE);
+
     private final Setting setting;
     private final CircuitTrace hardest;
     private final Set<WiringRule> before;
@@ -59,47 +63,56 @@ final class Repair {
     }
 
     private void search(Circuit circuit) {
-        List<CircuitDraft> drafts = new ArrayList<>();
-        for (CircuitDraft placed : placements(circuit)) {
-            for (CircuitDraft cable : cables(placed)) {
-                drafts.addAll(protections(cable));
+        CircuitDraft plain = CircuitDraft.of(circuit);
+        CircuitDraft cured = plain;
+        for (WiringRule rule : ONE_CURE) {
+            if (before.contains(rule)) {
+                note(cure(plain, rule));
+                cured = cure(cured, rule);
             }
         }
-        drafts.sort(Comparator.comparingInt(CircuitDraft::cost));
-        for (CircuitDraft draft : drafts) {
-            if (single.keySet().containsAll(before) && whole.isPresent()) {
-                return;
+        whole = drafts(cured).stream()
+                .filter(draft -> CircuitRules.sound(draft.circuit(), hardest, setting))
+                .findFirst();
+        int dearest = whole.map(CircuitDraft::cost).orElse(Integer.MAX_VALUE);
+        for (CircuitDraft draft : drafts(plain)) {
+            if (draft.cost() > dearest || single.keySet().containsAll(before)) {
+                break;
             }
-            Set<WiringRule> left = EnumSet.noneOf(WiringRule.class);
-            CircuitRules.broken(draft.circuit(), hardest, setting).forEach(b -> left.add(b.rule()));
-            if (left.isEmpty() && whole.isEmpty()) {
-                whole = Optional.of(draft);
-            }
-            if (before.containsAll(left)) {
-                before.stream().filter(r -> !left.contains(r)).forEach(r -> single.putIfAbsent(r, draft.changes()));
-            }
+            note(draft);
+        }
+        whole.ifPresent(draft -> note(draft));
+    }
+
+    /** Keeps a draft as the remedy of each rule that it clears first, if it breaks none besides. */
+    private void note(CircuitDraft draft) {
+        Set<WiringRule> left = EnumSet.noneOf(WiringRule.class);
+        CircuitRules.broken(draft.circuit(), hardest, setting).forEach(b -> left.add(b.rule()));
+        if (before.containsAll(left)) {
+            before.stream().filter(r -> !left.contains(r)).forEach(r -> single.putIfAbsent(r, draft.changes()));
         }
     }
 
-    /** With and without what mends rules that have one cure only. */
-    private List<CircuitDraft> placements(Circuit circuit) {
-        List<CircuitDraft> drafts = new ArrayList<>(List.of(CircuitDraft.of(circuit)));
-        if (before.contains(WiringRule.ENGINE_GROUND)) {
-            drafts.addAll(drafts.stream().map(CircuitDraft::returnByCable).toList());
-        }
-        if (before.contains(WiringRule.FIELD_OFF)) {
-            drafts.addAll(drafts.stream().map(CircuitDraft::fieldOffFirst).toList());
-        }
-        boolean regulated = circuit.joins(Point.SECOND_ALTERNATOR) && circuit.dropLimitShare() < CircuitDraft.SENSED_DROP;
-        if (regulated && before.contains(WiringRule.DROP)) {
-            drafts.addAll(drafts.stream().map(CircuitDraft::sensedAtBank).toList());
-        }
-        if (before.contains(WiringRule.WRONG_END) || before.contains(WiringRule.DISTANCE)) {
-            drafts.addAll(drafts.stream()
-                    .map(d -> d.protectionAt(setting.batteryEnd()))
-                    .toList());
-        }
-        return drafts;
+    private CircuitDraft cure(CircuitDraft draft, WiringRule rule) {
+        return switch (rule) {
+            case ENGINE_GROUND -> draft.returnByCable();
+            case FIELD_OFF -> draft.fieldOffFirst();
+            default -> draft.protectionAt(setting.batteryEnd());
+        };
+    }
+
+    /** Everything that may be tried from here, the cheapest first. */
+    private List<CircuitDraft> drafts(CircuitDraft start) {
+        Circuit circuit = start.circuit();
+        boolean regulated =
+                circuit.joins(Point.SECOND_ALTERNATOR) && circuit.dropLimitShare() < CircuitDraft.SENSED_DROP;
+        List<CircuitDraft> starts =
+                regulated && before.contains(WiringRule.DROP) ? List.of(start, start.sensedAtBank()) : List.of(start);
+        return starts.stream()
+                .flatMap(draft -> cables(draft).stream())
+                .flatMap(cable -> protections(cable).stream())
+                .sorted(Comparator.comparingInt(CircuitDraft::cost))
+                .toList();
     }
 
     private List<CircuitDraft> cables(CircuitDraft start) {

@@ -87,7 +87,8 @@ class WiringCommandTest {
         String table = Files.readString(folder.resolve("out/wiring.csv"));
         String section = Files.readString(folder.resolve("out/circuits.yaml"));
 
-        assertThat(wiring(demo + "\n" + section, "--option", "second alternator")).isZero();
+        assertThat(wiring(demo + "\n" + section, "--option", "second alternator"))
+                .isZero();
         assertThat(Files.readString(folder.resolve("out/wiring.csv"))).isEqualTo(table);
         assertThat(out.toString()).doesNotContain("offered").contains("simulated with another cable");
     }
@@ -104,28 +105,32 @@ class WiringCommandTest {
                 .contains("danger: air conditioner: protection at the wrong end")
                 .contains("they leave no finding:", "options:\n  wiring mended:\n");
 
-        String patch = out.toString().lines()
+        String patch = out.toString()
+                .lines()
                 .dropWhile(line -> !line.equals("  wiring mended:"))
                 .skip(1)
                 .takeWhile(line -> !line.isBlank())
                 .reduce("", (all, line) -> all + line + "\n");
         String mended = bad.replace(
                 option,
-                "  wiring mended:\n    second-alternator.preset: large frame\n    second-alternator.rated: 270 A\n" + patch);
+                "  wiring mended:\n    second-alternator.preset: large frame\n    second-alternator.rated: 270 A\n"
+                        + patch);
         assertThat(wiring(mended, "--option", "wiring mended")).isZero();
         assertThat(out.toString()).contains("No finding: no minute of the trip was beyond any limit");
     }
 
     @Test
     void circuitsThatAnOptionDoesNotHaveAreNotChecked() throws IOException {
-        assertThat(wiring(demo.replace("\noptions: ", "\n" + BAD + "\noptions: "))).isEqualTo(3);
+        assertThat(wiring(demo.replace("\noptions: ", "\n" + BAD + "\noptions: ")))
+                .isEqualTo(3);
         assertThat(out.toString()).contains("Not in this option, so not checked: second alternator.");
     }
 
     @Test
     void jsonIsOneDocumentTheSameEachTimeAndEqualsTheFile() throws IOException {
         String bad = demo.replace("\noptions: ", "\n" + BAD + "\noptions: ");
-        assertThat(wiring(bad, "--option", "second alternator", "--fix", "--json")).isEqualTo(3);
+        assertThat(wiring(bad, "--option", "second alternator", "--fix", "--json"))
+                .isEqualTo(3);
         String first = out.toString();
         assertThat(Files.readString(folder.resolve("out/wiring.json"))).isEqualTo(first);
         JsonNode json = new ObjectMapper().readTree(first);

@@ -111,8 +111,7 @@ class WiringTradeCasesTest {
     /** A drop that no cable mends is mended by sensing behind it: the regulator then makes up for it. */
     @Test
     void sensingAtTheBankMendsADrop() {
-        Van van = idling()
-                .with("trip.timetable.all days", "00:00 drive highway, aboard")
+        Van van = idling().with("trip.timetable.all days", "00:00 drive highway, aboard")
                 .with(RUN + ".length", "6 m")
                 .with(RUN + ".protection", "class T fuse")
                 .with(RUN + ".rating", "300 A")
