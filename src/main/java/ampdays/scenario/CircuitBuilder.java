@@ -83,7 +83,7 @@ final class CircuitBuilder {
                         dropLimit(path, from.orElseThrow(), to.orElseThrow()),
                         said(path + ".fault-current"),
                         sensedAtBank(path),
-                        Opening.values()[CircuitSection.OPENINGS.indexOf(read.word(path + ".opened"))],
+                        Opening.of(read.word(path + ".opened")).orElseThrow(),
                         protection));
     }
 

@@ -5,6 +5,7 @@ import static ampdays.scenario.Mark.PRACTICE;
 
 import ampdays.scenario.Section.Presence;
 import ampdays.units.Dimension;
+import ampdays.wiring.Circuit.Opening;
 import ampdays.wiring.End;
 import ampdays.wiring.Place;
 import ampdays.wiring.ProtectionKind;
@@ -16,7 +17,6 @@ final class CircuitSection {
     static final String NONE = "none";
     static final String BODY = "body";
     static final String AT_BANK = "at the bank";
-    static final List<String> OPENINGS = List.of("not known", "never", "after field-off", "under load");
 
     private CircuitSection() {}
 
@@ -90,7 +90,7 @@ final class CircuitSection {
                         "Where the regulator or charger that feeds this run senses the voltage: before or behind the drop.")
                 .choice(
                         "opened",
-                        OPENINGS,
+                        Opening.labels(),
                         PRACTICE,
                         "A second alternator's run: whether a switch, contactor or the bank's own protection may open it while"
                                 + " it charges.");

@@ -1,6 +1,8 @@
 package ampdays.wiring;
 
 import ampdays.units.Require;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -48,10 +50,24 @@ public record Circuit(
 
     /** What may open a run while current flows, its protection apart. */
     public enum Opening {
-        NOT_KNOWN,
-        NEVER,
-        AFTER_FIELD_OFF,
-        UNDER_LOAD
+        NOT_KNOWN("not known"),
+        NEVER("never"),
+        AFTER_FIELD_OFF("after field-off"),
+        UNDER_LOAD("under load");
+
+        private final String label;
+
+        Opening(String label) {
+            this.label = label;
+        }
+
+        public static List<String> labels() {
+            return Arrays.stream(values()).map(o -> o.label).toList();
+        }
+
+        public static Optional<Opening> of(String label) {
+            return Arrays.stream(values()).filter(o -> o.label.equals(label)).findFirst();
+        }
     }
 
     public Circuit {

@@ -42,7 +42,17 @@ class CircuitRulesTest {
     }
 
     /** Currents and air drawn at random. */
-    private record Drawn(double[] currentA, double[] cabinC, double[] bonnetC) implements CircuitTrace.Source {
+    private static final class Drawn implements CircuitTrace.Source {
+        private final double[] currentA;
+        private final double[] cabinC;
+        private final double[] bonnetC;
+
+        Drawn(double[] currentA, double[] cabinC, double[] bonnetC) {
+            this.currentA = currentA;
+            this.cabinC = cabinC;
+            this.bonnetC = bonnetC;
+        }
+
         @Override
         public double currentA(int step) {
             return currentA[step];
