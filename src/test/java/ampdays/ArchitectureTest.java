@@ -39,6 +39,7 @@ class ArchitectureTest {
             map.put(physics, List.of("units"));
         }
         map.put("pv", List.of("units", "sun"));
+        map.put("log", List.of("units"));
         // an audit tells loads, and when they run
         map.put("audit", List.of("units", "load"));
         for (String withHeatNodes : List.of("cabin", "cooling", "alternator", "battery")) {
@@ -51,8 +52,9 @@ class ArchitectureTest {
         map.put("results", List.of("units"));
         map.put("sim", join(zeroAndOne, List.of("scenario", "results")));
         map.put("commission.bench", join(zeroAndOne, List.of("commission", "scenario")));
-        map.put("study", List.of("units", "scenario", "results", "sim", "wiring"));
-        map.put("io", join(zeroAndOne, List.of("audit", "commission", "scenario", "results")));
+        // a reconciliation lays a log beside a run
+        map.put("study", List.of("units", "log", "scenario", "results", "sim", "wiring"));
+        map.put("io", join(zeroAndOne, List.of("audit", "commission", "log", "scenario", "results")));
         map.put("chart", List.of("units", "results", "study"));
         map.put("chart.jfree", List.of("chart", "units"));
         map.put("report", List.of("units", "results", "study", "scenario", "wiring", "chart"));
@@ -64,6 +66,7 @@ class ArchitectureTest {
                                 "audit",
                                 "commission",
                                 "commission.bench",
+                                "log",
                                 "scenario",
                                 "results",
                                 "sim",

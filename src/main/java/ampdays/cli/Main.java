@@ -60,6 +60,7 @@ public final class Main {
         commands.put("wiring", WiringCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("commission", CommissionCommand.class);
+        commands.put("reconcile", ReconcileCommand.class);
         commands.put("weather", WeatherCommand.class);
         commands.put("presets", PresetsCommand.class);
         return commands;

@@ -1,0 +1,127 @@
+package ampdays.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command as a user meets it. */
+class ReconcileCommandTest {
+    private static final String VAN = "scenarios/desert-survey.yaml";
+
+    @TempDir
+    private Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        out.getBuffer().setLength(0);
+        err.getBuffer().setLength(0);
+        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
+    }
+
+    private Path write(String name, String text) throws IOException {
+        return Files.write(folder.resolve(name), text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Two days with 60 W used throughout, and 300 W of sun from 10 to 16 o'clock. */
+    private Path log(String firstDay) throws IOException {
+        StringBuilder log = new StringBuilder("Time,V,A,Sun (W),Charger state\n");
+        for (int minute = 0; minute < 2880; minute += 5) {
+            double sunW = minute / 60 % 24 >= 10 && minute / 60 % 24 < 16 ? 300 : 0;
+            log.append(String.format(
+                    Locale.ROOT,
+                    "%s %02d:%02d,%.1f,%.3f,%.0f,0\n",
+                    minute < 1440 ? firstDay : firstDay.substring(0, 8) + "10",
+                    minute / 60 % 24,
+                    minute % 60,
+                    sunW > 0 ? 13.4 : 13.1,
+                    (sunW - 60) / (sunW > 0 ? 13.4 : 13.1),
+                    sunW));
+        }
+        return write("log.csv", log.toString());
+    }
+
+    private Path map() throws IOException {
+        return write("map.yaml", """
+                time: {column: Time, form: year month day}
+                columns:
+                  bank voltage: {column: V, unit: V}
+                  bank current: {column: A, unit: A, plus: charge}
+                  solar power: {column: Sun (W), unit: W}
+                  DC-DC charger power: {column: Charger state, unit: W}
+                """);
+    }
+
+    /** By hand: 6 h of 300 W and 24 h of 60 W a day. */
+    @Test
+    void eachDayStandsAsPromisedAndAsLogged() throws IOException {
+        Path log = log("2026-07-09");
+        byte[] before = Files.readAllBytes(log);
+        assertThat(run("reconcile", VAN, "--log", log.toString(), "--map", map().toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString())
+                .contains(
+                        "log.csv: 576 rows from 2026-07-09 00:00 to 2026-07-11 00:00 (America/Phoenix), one every 300 s")
+                .contains("no gaps")
+                .contains("charge against state of charge: cannot be told")
+                .containsPattern("2026-07-09    100 %  [\\d.]+ / 1.80 +[\\d.]+ / 0.00 +[\\d.]+ / 1.44 +not told")
+                .containsPattern("2026-07-10    100 %");
+        assertThat(Files.readAllBytes(log)).isEqualTo(before);
+    }
+
+    @Test
+    void aTripOnOtherDaysOfTheYearIsNamed() throws IOException {
+        String log = log("2026-09-09").toString();
+        String map = map().toString();
+        assertThat(run("reconcile", VAN, "--log", log, "--map", map)).isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString())
+                .isEqualToIgnoringNewLines(
+                        "The log runs from 2026-09-09 to 2026-09-10; the trip of 14 days from 07-08 is"
+                                + " not in it. Name the day of the log that was the trip's first: --from 2026-09-09.\n");
+        assertThat(run("reconcile", VAN, "--log", log, "--map", map, "--from", "2026-09-09"))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).contains("is not within that");
+    }
+
+    @Test
+    void aGuessOfTheMapIsWrittenOnceAndLeadsToTheEnd() throws IOException {
+        String log = log("2026-07-09").toString();
+        Path map = folder.resolve("guess.yaml");
+        assertThat(run("reconcile", "--log", log, "--guess-map", map.toString()))
+                .isZero();
+        assertThat(run("reconcile", "--log", log, "--guess-map", map.toString()))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).contains("exists already");
+        assertThat(run("reconcile", "--log", log, "--guess-map")).isZero();
+        assertThat(out.toString()).isEqualTo(Files.readString(map));
+        assertThat(run("reconcile", VAN, "--log", log, "--map", map.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).contains("The log does not have DC-DC charger power or current.");
+    }
+
+    @Test
+    void whatIsMissingIsAskedFor() throws IOException {
+        String log = log("2026-07-09").toString();
+        assertThat(run("reconcile", VAN, "--log", log)).isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).startsWith("Name the scenario and the map of the log: ampdays reconcile");
+        assertThat(run("reconcile", VAN, "--log", folder.resolve("none.csv").toString(), "--map", map().toString()))
+                .isEqualTo(Exit.FILE_TROUBLE);
+        assertThat(err.toString()).contains("none.csv: there is no such file");
+        for (String option : List.of("--option", "--from")) {
+            assertThat(run("reconcile", VAN, "--log", log, "--map", map().toString(), option, "nonsense"))
+                    .isEqualTo(Exit.WRONG_INPUT);
+        }
+    }
+}
