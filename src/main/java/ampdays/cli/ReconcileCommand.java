@@ -1,5 +1,7 @@
 package ampdays.cli;
 
+import ampdays.chart.LogChart;
+import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.InputException;
 import ampdays.io.LogMapGuess;
 import ampdays.io.LogMapReader;
@@ -7,6 +9,7 @@ import ampdays.io.LogReader;
 import ampdays.log.LogMap;
 import ampdays.log.MeteredLog;
 import ampdays.log.Quality;
+import ampdays.results.MinuteLog;
 import ampdays.results.WholeFile;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioFile;
@@ -15,6 +18,8 @@ import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import ampdays.study.LoggedDay;
 import ampdays.study.LoggedTrip;
+import ampdays.study.Reconcile;
+import ampdays.study.Reconciliation;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +27,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -34,7 +41,7 @@ import picocli.CommandLine.Spec;
 @Command(
         mixinStandardHelpOptions = true,
         description = "Lay a log of the van beside what the scenario promised: how far the log can be trusted, and each"
-                + " day as promised and as logged. Nothing that is read is changed.")
+                + " day as promised and as logged, and the gap by cause. Nothing that is read is changed.")
 final class ReconcileCommand implements Callable<Integer> {
     private static final String ON_SCREEN = "";
 
@@ -69,6 +76,19 @@ final class ReconcileCommand implements Callable<Integer> {
                     + " scenario names, in the log's year.")
     private LocalDate from;
 
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Folder for the chart; without it, a folder in out/ named after the scenario.")
+    private Path out;
+
+    @Option(
+            names = "--patch",
+            paramLabel = "FILE",
+            description = "Write the values by the log to this file, as an option of the scenario. Never overwrites a"
+                    + " file.")
+    private Path patch;
+
     @Override
     public Integer call() throws IOException, InputException, UsageException {
         PrintWriter screen = spec.commandLine().getOut();
@@ -80,6 +100,9 @@ final class ReconcileCommand implements Callable<Integer> {
                     + log + " --map map.yaml. A map to begin with: ampdays reconcile --log " + log
                     + " --guess-map map.yaml");
         }
+        if (patch != null) {
+            UsageException.ifExists(patch);
+        }
         Loaded loaded = Loaded.read(file);
         Variant built = loaded.scenario().variant(option).orElseThrow(() -> unknown(loaded.scenario()));
         LogMap columns = LogMapReader.read(map, built.trip().zone());
@@ -88,13 +111,49 @@ final class ReconcileCommand implements Callable<Integer> {
         LoggedDates dates = LoggedDates.moved(loaded, option, built, first);
         RunPlan plan = dates.loaded().plan(new RunPlan.Maker(Outputs.STEP_SECONDS), dates.variant());
         LoggedTrip trip = LoggedTrip.of(metered, plan, first);
-        List<LoggedDay> days =
-                LoggedDay.of(trip, Simulator.record(plan, 0, plan.clock().steps()));
+        MinuteLog promised = Simulator.record(plan, 0, plan.clock().steps());
+        List<LoggedDay> days = LoggedDay.of(trip, promised);
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
         ReconcileScreen print = new ReconcileScreen(screen, metered);
         print.quality(Quality.of(metered), built.design().bank());
         print.days(days, trip.missing(), first);
+        if (days.isEmpty() || !metered.hasBank()) {
+            return Exit.DONE;
+        }
+        Reconciliation found = Reconcile.of(
+                dates.loaded().file().values(dates.variant().name()).orElseThrow(),
+                trip,
+                promised,
+                dates.loaded().planner(Outputs.STEP_SECONDS));
+        print.gap(found);
+        write(screen, loaded.scenario(), found);
         return Exit.DONE;
+    }
+
+    private void write(PrintWriter screen, Scenario scenario, Reconciliation found) throws IOException {
+        Path folder = out == null ? Path.of("out", scenario.name(), "reconcile") : out;
+        new ChartRenderer()
+                .writeAll(
+                        new TreeMap<>(Map.of("promise-and-log", LogChart.of(scenario.title(), found.curves()))),
+                        folder);
+        screen.println("Chart: " + folder.resolve("promise-and-log") + ".svg and .png");
+        if (found.fitted().isEmpty()) {
+            return;
+        }
+        String text = FittedValues.option(found.fitted(), metered(log));
+        if (patch == null) {
+            screen.println("For the scenario (--patch FILE writes this to a file):");
+            screen.println();
+            screen.print(text);
+            screen.flush();
+        } else {
+            WholeFile.write(patch, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+            screen.println("Wrote " + patch + ": the values by the log as an option; copy it into the scenario.");
+        }
+    }
+
+    private static String metered(Path log) {
+        return String.valueOf(log.getFileName());
     }
 
     private int guess(PrintWriter screen) throws IOException, InputException, UsageException {

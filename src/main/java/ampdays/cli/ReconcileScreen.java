@@ -5,6 +5,7 @@ import ampdays.log.MeteredLog;
 import ampdays.log.Quality;
 import ampdays.log.Trap;
 import ampdays.study.LoggedDay;
+import ampdays.study.Reconciliation;
 import ampdays.units.Dimension;
 import java.io.PrintWriter;
 import java.time.Instant;
@@ -115,6 +116,46 @@ final class ReconcileScreen {
                     + ". Without these what was used cannot be told, unless it is logged itself.");
         }
         out.println();
+    }
+
+    void gap(Reconciliation found) {
+        out.println(text(
+                "In the first %.1f days, until the bank is empty or the log ends, it was to hold %.2f kWh at its lowest;"
+                        + " under the logged conditions it holds %.2f kWh%s.",
+                found.days(),
+                found.promisedLeftWh() / 1000,
+                found.explainedLeftWh() / 1000,
+                Double.isNaN(found.loggedLeftWh())
+                        ? ""
+                        : text(", and by the log itself %.2f kWh", found.loggedLeftWh() / 1000)));
+        out.println(text("The gap of %.2f kWh by cause:", found.gapWh() / 1000));
+        for (Reconciliation.Share share : found.shares()) {
+            out.println(text("  %-26s %6.2f kWh", share.cause().label(), kilo(share.wh())));
+        }
+        if (!Double.isNaN(found.unexplainedWh())) {
+            out.println(text("  %-26s %6.2f kWh", "not explained", kilo(found.unexplainedWh())));
+        }
+        out.println();
+        if (!found.fitted().isEmpty()) {
+            out.println("By the log (± at 95 %, one percent for meter and model in it):");
+            for (Reconciliation.Fitted value : found.fitted()) {
+                out.println(text(
+                        "  %-28s %s ± %s; promised %s",
+                        value.label(),
+                        FittedValues.show(value, value.value()),
+                        FittedValues.plusMinus(value),
+                        FittedValues.show(value, value.promised())));
+            }
+            out.println();
+        }
+        out.println("What the log does not tell:");
+        found.untold().forEach(line -> out.println("  " + line));
+        out.println();
+    }
+
+    /** Thousands to two decimals, without a minus before zero. */
+    private static double kilo(double value) {
+        return Math.rint(value / 10) / 100 + 0.0;
     }
 
     private static String kwh(double promisedWh, double loggedWh) {

@@ -28,6 +28,9 @@ final class Minute {
     /** What the inverter asks for with it. */
     double inverterAskedW;
 
+    /** What was measured in place of all that, asked for or not. */
+    double measuredW;
+
     double coolingAskedW;
 
     /** What the air conditioner would have drawn, but it had no power or its own low-voltage cut-out held it off. */

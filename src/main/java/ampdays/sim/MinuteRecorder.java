@@ -6,7 +6,9 @@ import ampdays.trip.People;
 import ampdays.trip.Vehicle;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /** Writes every channel of the steps of a window into columns made before the run. */
 final class MinuteRecorder implements Recorder {
@@ -24,10 +26,17 @@ final class MinuteRecorder implements Recorder {
      * @param endStep first step no longer recorded
      */
     MinuteRecorder(TripClock clock, int firstStep, int endStep) {
+        this(clock, firstStep, endStep, EnumSet.allOf(Channel.class));
+    }
+
+    /** @param channels that are kept; the state of charge always is */
+    MinuteRecorder(TripClock clock, int firstStep, int endStep, Set<Channel> channels) {
         this.clock = clock;
         this.firstStep = firstStep;
         this.endStep = endStep;
-        for (Channel channel : Channel.values()) {
+        Set<Channel> kept = EnumSet.of(Channel.STATE_OF_CHARGE);
+        kept.addAll(channels);
+        for (Channel channel : kept) {
             float[] column = new float[endStep - firstStep];
             Arrays.fill(column, Float.NaN);
             columns.put(channel, column);
@@ -72,7 +81,10 @@ final class MinuteRecorder implements Recorder {
     }
 
     private void put(Minute m, Channel channel, double value) {
-        columns.get(channel)[m.step - firstStep] = (float) value;
+        float[] column = columns.get(channel);
+        if (column != null) {
+            column[m.step - firstStep] = (float) value;
+        }
     }
 
     MinuteLog log() {

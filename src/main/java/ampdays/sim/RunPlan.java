@@ -27,14 +27,36 @@ public final class RunPlan {
     private final RoofPlan roof;
     private final CabinPlan cabin;
     private final LoadPlan loads;
+    private final Measured measured;
 
-    private RunPlan(Variant variant, TripClock clock, SkyPlan sky, RoofPlan roof, CabinPlan cabin, LoadPlan loads) {
+    private RunPlan(
+            Variant variant,
+            TripClock clock,
+            SkyPlan sky,
+            RoofPlan roof,
+            CabinPlan cabin,
+            LoadPlan loads,
+            Measured measured) {
         this.variant = variant;
         this.clock = clock;
         this.sky = sky;
         this.roof = roof;
         this.cabin = cabin;
         this.loads = loads;
+        this.measured = measured;
+    }
+
+    /**
+     * The plan with what was measured in place of what it works out. Cabin, cooling and refrigerator go on as planned, but
+     * take what was measured; panels, shade and people stay as planned where only the engine differs.
+     */
+    public RunPlan with(Measured instead) {
+        TripClock running = instead.tellsEngine() ? clock.withEngine(instead) : clock;
+        return new RunPlan(variant, running, sky, roof, cabin, loads, instead);
+    }
+
+    Measured measured() {
+        return measured;
     }
 
     public Variant variant() {
@@ -121,7 +143,7 @@ public final class RunPlan {
                             Arrays.stream(thresholds).boxed().toList()),
                     LoadPlan.class,
                     () -> LoadPlan.of(clock, loadSpecs, inverter, thresholds));
-            return new RunPlan(variant, clock, sky, roof, cabin, loads);
+            return new RunPlan(variant, clock, sky, roof, cabin, loads, Measured.NONE);
         }
 
         private <T> T part(Object key, Class<T> type, Supplier<T> make) {

@@ -9,6 +9,7 @@ import ampdays.pv.SolarController;
 import ampdays.pv.SolarSpec;
 import ampdays.results.AlternatorWork;
 import ampdays.results.CabinHistory;
+import ampdays.results.Channel;
 import ampdays.results.DayTotals;
 import ampdays.results.MinuteLog;
 import ampdays.results.RunResult;
@@ -20,6 +21,7 @@ import ampdays.weather.MinuteWeather;
 import ampdays.wiring.Circuit;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Steps one option through its trip. The order of calls in {@link #step} is the order of cause and effect:
@@ -55,6 +57,10 @@ public final class Simulator {
     private final boolean chargerIndoors;
     private final ShoreChargerSpec shoreSpec;
     private final Totals totals;
+    private final Measured measured;
+    private final boolean anyMeasured;
+    private boolean useMeasured;
+    private double plannedHeatW;
     private double applianceHeatW;
     private boolean shopping;
 
@@ -87,6 +93,8 @@ public final class Simulator {
         this.shoreSpec = design.shore().orElse(null);
         this.perShoreEfficiency = shoreSpec == null ? 1 : 1 / shoreSpec.efficiency();
         this.totals = new Totals(plan, state);
+        this.measured = plan.measured();
+        this.anyMeasured = measured != Measured.NONE;
         m.solarCapA = solarMostA;
         m.solarIsCurrent = pulseWidth != null;
         m.shoreCapA = shoreSpec == null ? 0 : shoreSpec.ratedA();
@@ -146,6 +154,13 @@ public final class Simulator {
         CircuitRecorder recorder = new CircuitRecorder(plan, circuits);
         RunResult result = run(plan, recorder);
         return new WithCircuits(result, recorder.log());
+    }
+
+    /** Runs an option and records some channels of the steps from {@code firstStep} up to {@code endStep}. */
+    public static MinuteLog record(RunPlan plan, int firstStep, int endStep, Set<Channel> channels) {
+        MinuteRecorder minutes = new MinuteRecorder(plan.clock(), firstStep, endStep, channels);
+        run(plan, minutes);
+        return minutes.log();
     }
 
     static RunResult run(RunPlan plan, Recorder recorder) {
@@ -208,10 +223,15 @@ public final class Simulator {
 
         climate.step(m, now, pattern.flow(), applianceHeatW, powered);
         refrigerate(now, powered && !state.shedding.refrigeratorOff());
+        useMeasured = anyMeasured && measured.tellsUse(i);
         if (powered) {
             ask(pattern);
         } else {
             askNothing();
+        }
+        m.measuredW = 0;
+        if (useMeasured) {
+            askMeasured(i, powered);
         }
 
         openPanels(i);
@@ -256,6 +276,14 @@ public final class Simulator {
         m.askedW = pattern.busW() + m.inverterAskedW + coolingOnBusW + m.refrigeratorAskedW;
     }
 
+    /** What was measured is asked for; what the appliances would have warmed the cabin with goes on warming it. */
+    private void askMeasured(int i, boolean powered) {
+        plannedHeatW = powered ? m.inverterAskedW - m.outletW + m.refrigeratorAskedW : 0;
+        askNothing();
+        m.measuredW = measured.useW(i);
+        m.askedW = powered ? m.measuredW : 0;
+    }
+
     private void askNothing() {
         m.outletW = 0;
         m.inverterAskedW = 0;
@@ -264,7 +292,7 @@ public final class Simulator {
     }
 
     private void startCooler() {
-        m.coolerStarts = state.cooler != null && state.cooler.startW() > 0;
+        m.coolerStarts = state.cooler != null && state.cooler.startW() > 0 && !useMeasured;
         if (m.coolerStarts) {
             StartSurge.meet(m, state.bank, state.cooler, coolerSpec, coolingOnInverter ? inverter : null);
         }
@@ -272,6 +300,10 @@ public final class Simulator {
 
     /** What the panels can give; through a pulse-width controller at the battery's voltage of the step before. */
     private void openPanels(int i) {
+        if (anyMeasured && measured.tellsSolar(i)) {
+            openMeasuredPanels(measured.solarW(i));
+            return;
+        }
         double bestW = plan.roof() == null ? 0 : plan.roof().possibleWPerW(i) * solarRatedW;
         if (pulseWidth == null) {
             m.solarPossibleW = bestW * solarConversion;
@@ -280,6 +312,14 @@ public final class Simulator {
         m.solarHeldA = pulseWidth.heldA(bestW, plan.roof().cellC(i), m.busV);
         m.solarCapA = m.solarHeldA < solarMostA ? m.solarHeldA : solarMostA;
         m.solarPossibleW = m.solarHeldA * m.busV;
+    }
+
+    private void openMeasuredPanels(double watts) {
+        m.solarPossibleW = watts;
+        if (pulseWidth != null) {
+            m.solarHeldA = m.solarPossibleW / m.busV;
+            m.solarCapA = m.solarHeldA;
+        }
     }
 
     private void openAlternators(EngineState engine) {
@@ -324,6 +364,14 @@ public final class Simulator {
 
     private void settleLoads(LoadPlan.Pattern pattern, boolean powered) {
         double served = powered ? m.servedShare : 0;
+        if (useMeasured) {
+            m.loadsW = served * m.askedW;
+            m.inverterLossW = 0;
+            m.coolingW = 0;
+            m.refrigeratorW = 0;
+            m.unservedW = m.measuredW - m.loadsW;
+            return;
+        }
         double onBusW = pattern.busA() * m.busV + pattern.busW();
         double outletAskedW = pattern.outletW();
         m.loadsW = served * (onBusW + outletAskedW);
@@ -345,8 +393,7 @@ public final class Simulator {
         double heatW =
                 m.loadsW > 0 ? m.servedShare * (pattern.busA() * m.busV * pattern.heatShareOfA() + pattern.heatW()) : 0;
         return heatW
-                + m.inverterLossW
-                + m.refrigeratorW
+                + (useMeasured ? plannedHeatW : m.inverterLossW + m.refrigeratorW)
                 + (m.solarSourceW - m.solarW)
                 + (m.shoreSourceW - m.shoreW)
                 + (chargerIndoors ? m.factorySourceW - m.factoryW : 0)

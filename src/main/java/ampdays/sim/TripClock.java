@@ -97,8 +97,79 @@ public final class TripClock {
         firstStepOfDay[trip.days()] = step;
     }
 
+    private TripClock(TripClock planned, Stretch[] stretches, short[] stretchOfStep) {
+        this.trip = planned.trip;
+        this.stepSeconds = planned.stepSeconds;
+        this.startEpochSecond = planned.startEpochSecond;
+        this.steps = planned.steps;
+        this.stretches = stretches;
+        this.stretchOfStep = stretchOfStep;
+        this.minuteOfDay = planned.minuteOfDay;
+        this.firstStepOfDay = planned.firstStepOfDay;
+    }
+
+    /**
+     * The same timetable but for the engine. Where it ran against the plan, the van went as it does on most of its way.
+     */
+    TripClock withEngine(Measured measured) {
+        List<Stretch> lines = new ArrayList<>(List.of(stretches));
+        int[] other = new int[stretches.length];
+        short[] lineOfStep = stretchOfStep.clone();
+        Vehicle usual = usualDrive();
+        for (int step = 0; step < steps; step++) {
+            boolean ran = measured.engineRan(step, engineRuns(step));
+            if (ran != engineRuns(step)) {
+                int line = stretchOfStep[step];
+                if (other[line] == 0) {
+                    other[line] = lines.size();
+                    lines.add(withVehicle(stretches[line], ran ? usual : Vehicle.PARKED));
+                }
+                lineOfStep[step] = (short) other[line];
+            }
+        }
+        return new TripClock(this, lines.toArray(new Stretch[0]), lineOfStep);
+    }
+
+    private static Stretch withVehicle(Stretch line, Vehicle vehicle) {
+        return new Stretch(
+                line.fromMinuteOfDay(),
+                vehicle,
+                line.shade(),
+                false,
+                line.people(),
+                vehicle.moves() ? Double.NaN : line.headingDeg(),
+                line.windows());
+    }
+
+    private Vehicle usualDrive() {
+        int[] steps = new int[stretches.length];
+        for (short line : stretchOfStep) {
+            steps[line]++;
+        }
+        int most = -1;
+        for (int line = 0; line < steps.length; line++) {
+            if (stretches[line].vehicle().engineRuns() && (most < 0 || steps[line] > steps[most])) {
+                most = line;
+            }
+        }
+        return most < 0 ? Vehicle.TOWN : stretches[most].vehicle();
+    }
+
     public Trip trip() {
         return trip;
+    }
+
+    public int days() {
+        return trip.days();
+    }
+
+    /** State of charge that counts as empty, 0 to 1. */
+    public double reserveShare() {
+        return trip.reserveShare();
+    }
+
+    public ZoneId zone() {
+        return trip.zone();
     }
 
     public int stepSeconds() {

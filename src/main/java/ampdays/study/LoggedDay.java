@@ -31,7 +31,7 @@ public record LoggedDay(int number, double coverage, Flows promised, Flows logge
     public static List<LoggedDay> of(LoggedTrip logged, MinuteLog promised) {
         TripClock clock = logged.clock();
         List<LoggedDay> days = new ArrayList<>();
-        for (int day = 0; day < clock.trip().days(); day++) {
+        for (int day = 0; day < clock.days(); day++) {
             int from = clock.firstStepOfDay(day);
             int to = clock.firstStepOfDay(day + 1);
             int known = 0;

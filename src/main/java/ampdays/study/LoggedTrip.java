@@ -32,7 +32,7 @@ public final class LoggedTrip {
     private LoggedTrip(MeteredLog log, RunPlan plan, LocalDate from) {
         this.log = log;
         this.clock = plan.clock();
-        long logged = from.atStartOfDay(clock.trip().zone()).toEpochSecond();
+        long logged = from.atStartOfDay(clock.zone()).toEpochSecond();
         this.shiftMinutes = Math.floorDiv(logged - log.epochSecond(0), 60);
         Design design = plan.variant().design();
         int steps = clock.steps();

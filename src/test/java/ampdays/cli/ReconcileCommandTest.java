@@ -67,9 +67,18 @@ class ReconcileCommandTest {
     void eachDayStandsAsPromisedAndAsLogged() throws IOException {
         Path log = log("2026-07-09");
         byte[] before = Files.readAllBytes(log);
-        assertThat(run("reconcile", VAN, "--log", log.toString(), "--map", map().toString()))
+        assertThat(run(
+                        "reconcile",
+                        VAN,
+                        "--log",
+                        log.toString(),
+                        "--map",
+                        map().toString(),
+                        "--out",
+                        folder.resolve("o").toString()))
                 .as(err.toString())
                 .isZero();
+        assertThat(folder.resolve("o/promise-and-log.svg")).isNotEmptyFile();
         assertThat(out.toString())
                 .contains(
                         "log.csv: 576 rows from 2026-07-09 00:00 to 2026-07-11 00:00 (America/Phoenix), one every 300 s")
@@ -80,16 +89,61 @@ class ReconcileCommandTest {
         assertThat(Files.readAllBytes(log)).isEqualTo(before);
     }
 
+    /** Identity: the minutes of a run are a log without a gap; what is found is an option that a scenario takes in. */
+    @Test
+    void theMinutesOfARunAreALogOfThePromise() throws IOException {
+        assertThat(run("run", VAN, "--minutes", "--out", folder.toString())).isZero();
+        Path map = write(
+                "map.yaml",
+                """
+                time: {column: start of step, form: year month day}
+                columns:
+                  bank voltage: {column: bus voltage (V), unit: V}
+                  bank current: {column: bank current (A), unit: A, plus: charge}
+                  state of charge: {column: "state of charge (%)", unit: "%"}
+                  solar power: {column: solar (W), unit: W}
+                  DC-DC charger power: {column: factory alternator (W), unit: W}
+                """);
+        Path patch = folder.resolve("patch.yaml");
+        String[] words = {
+            "reconcile",
+            VAN,
+            "--log",
+            folder.resolve("minutes.csv").toString(),
+            "--map",
+            map.toString(),
+            "--out",
+            folder.resolve("o").toString(),
+            "--patch",
+            patch.toString()
+        };
+        assertThat(run(words)).as(err.toString()).isZero();
+        assertThat(out.toString())
+                .containsPattern("The gap of -?0.0\\d kWh by cause:")
+                .containsPattern("not explained +-?0.0\\d kWh")
+                .contains("What the log does not tell:");
+        assertThat(patch)
+                .content()
+                .containsPattern("options:\n  as logged:\n    factory-alternator.charger: (40|39.9\\d) A")
+                .contains(" A (measured: ± 0.4 A by minutes.csv)");
+        Files.copy(Path.of("weather-profiles/low-desert-summer.csv"), folder.resolve("low-desert-summer.csv"));
+        String van = Files.readString(Path.of(VAN)).replace("../weather-profiles/", "");
+        Path patched = write("patched.yaml", van.substring(0, van.indexOf("options:")) + Files.readString(patch));
+        assertThat(run("check", patched.toString())).as(err.toString()).isZero();
+        assertThat(run(words)).isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).contains("patch.yaml exists already");
+    }
+
     @Test
     void aTripOnOtherDaysOfTheYearIsNamed() throws IOException {
-        String log = log("2026-09-09").toString();
+        String log = log("2026-12-09").toString();
         String map = map().toString();
         assertThat(run("reconcile", VAN, "--log", log, "--map", map)).isEqualTo(Exit.WRONG_INPUT);
         assertThat(err.toString())
                 .isEqualToIgnoringNewLines(
-                        "The log runs from 2026-09-09 to 2026-09-10; the trip of 14 days from 07-08 is"
-                                + " not in it. Name the day of the log that was the trip's first: --from 2026-09-09.\n");
-        assertThat(run("reconcile", VAN, "--log", log, "--map", map, "--from", "2026-09-09"))
+                        "The log runs from 2026-12-09 to 2026-12-10; the trip of 14 days from 07-08 is"
+                                + " not in it. Name the day of the log that was the trip's first: --from 2026-12-09.\n");
+        assertThat(run("reconcile", VAN, "--log", log, "--map", map, "--from", "2026-12-09"))
                 .isEqualTo(Exit.WRONG_INPUT);
         assertThat(err.toString()).contains("is not within that");
     }
@@ -105,7 +159,7 @@ class ReconcileCommandTest {
         assertThat(err.toString()).contains("exists already");
         assertThat(run("reconcile", "--log", log, "--guess-map")).isZero();
         assertThat(out.toString()).isEqualTo(Files.readString(map));
-        assertThat(run("reconcile", VAN, "--log", log, "--map", map.toString()))
+        assertThat(run("reconcile", VAN, "--log", log, "--map", map.toString(), "--out", folder.toString()))
                 .as(err.toString())
                 .isZero();
         assertThat(out.toString()).contains("The log does not have DC-DC charger power or current.");

@@ -1,0 +1,317 @@
+package ampdays.study;
+
+import ampdays.results.Channel;
+import ampdays.results.MinuteLog;
+import ampdays.scenario.ScenarioException;
+import ampdays.scenario.Values;
+import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
+import ampdays.sim.Measured;
+import ampdays.sim.RunPlan;
+import ampdays.sim.Simulator;
+import ampdays.study.Reconciliation.Cause;
+import ampdays.study.Reconciliation.Fitted;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * Finds values of the design with which a run under the logged flows gives the logged currents, voltage and state of charge,
+ * as means of ten minutes. What the log does not depend on is left as promised. Test: {@code ReconcileTruthTest}.
+ */
+final class FittedKnobs {
+    private static final int BLOCK = 10;
+    private static final int BLOCKS_AN_HOUR = 6;
+    private static final int SOC = 3;
+    private static final double NORMAL_95 = 1.96;
+    /** What the scale of meters and of the model itself is off by, which no scatter shows (guess). */
+    private static final double METER = 0.01;
+
+    /** A value whose 95 % interval is wider than this share of it is not told. */
+    private static final double TOLD = 0.4;
+
+    private static final String SECOND = "second-alternator.";
+    private static final String CHARGER = "factory-alternator.charger";
+
+    /** What a column of observations is first thought to be off by: A, A, V, share (guess). */
+    private static final double[] FIRST_U = {0.5, 0.5, 0.02, 0.005};
+
+    /** An alternator that stands tells nothing of the meter, A. */
+    private static final double[] LEAST_TELLING = {1, 1, 0, 0};
+
+    private static final double LEAST_U = 1e-6;
+    private static final Set<Channel> CHANNELS = EnumSet.of(
+            Channel.SECOND_ALTERNATOR, Channel.FACTORY_ALTERNATOR, Channel.BUS_VOLTAGE, Channel.STATE_OF_CHARGE);
+
+    private final Values values;
+    private final LoggedTrip logged;
+    private final Measured flows;
+    private final Function<Values, RunPlan> plans;
+    private final List<Integer> blockOf = new ArrayList<>();
+    private final List<Integer> columnOf = new ArrayList<>();
+    private final double[] observed;
+
+    /** A value that may be searched for. */
+    private record Knob(String path, String label, Cause cause, double low, double high, List<Double> tries) {}
+
+    /**
+     * Prepares.
+     *
+     * @param values of the promised design, its bank as full at the start as the log's
+     * @param plans of designs
+     */
+    FittedKnobs(Values values, LoggedTrip logged, Measured flows, Function<Values, RunPlan> plans) {
+        this.values = values;
+        this.logged = logged;
+        this.flows = flows;
+        this.plans = plans;
+        this.observed = observe();
+    }
+
+    static RunPlan plan(Values values, Function<Variant, RunPlan> planner) {
+        try {
+            return planner.apply(VariantBuilder.build("as logged", values));
+        } catch (ScenarioException e) {
+            throw new IllegalStateException("a design with values of a log: " + e.problems(), e);
+        }
+    }
+
+    private double[] observe() {
+        List<Double> all = new ArrayList<>();
+        List<IntToDoubleFunction> columns = List.of(
+                step -> logged.log().hasSecond() ? logged.secondW(step) / logged.volts(step) : Double.NaN,
+                step -> logged.log().hasCharger() ? logged.chargerW(step) / logged.volts(step) : Double.NaN,
+                logged::volts,
+                logged::soc);
+        for (int block = 0; (block + 1) * BLOCK <= logged.clock().steps(); block++) {
+            for (int column = 0; column < columns.size(); column++) {
+                double value = observation(block, column, columns.get(column));
+                if (!Double.isNaN(value)) {
+                    all.add(value);
+                    blockOf.add(block);
+                    columnOf.add(column);
+                }
+            }
+        }
+        return all.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** A mean; of the state of charge, whose error adds up, the change since the hour before, once an hour. */
+    private static double observation(int block, int column, IntToDoubleFunction of) {
+        if (column != SOC) {
+            return mean(block, of);
+        }
+        return block < BLOCKS_AN_HOUR || block % BLOCKS_AN_HOUR != 0
+                ? Double.NaN
+                : mean(block, of) - mean(block - BLOCKS_AN_HOUR, of);
+    }
+
+    private static double mean(int block, IntToDoubleFunction of) {
+        double sum = 0;
+        for (int step = block * BLOCK; step < (block + 1) * BLOCK; step++) {
+            sum += of.applyAsDouble(step);
+        }
+        return sum / BLOCK;
+    }
+
+    private double[] modelled(List<Knob> knobs, double... found) {
+        Values changed = values;
+        for (int i = 0; i < found.length; i++) {
+            changed = changed.with(knobs.get(i).path(), found[i]);
+        }
+        RunPlan plan = plans.apply(changed).with(flows);
+        MinuteLog run = Simulator.record(plan, 0, plan.clock().steps(), CHANNELS);
+        List<IntToDoubleFunction> columns = List.of(
+                step -> run.get(Channel.SECOND_ALTERNATOR, step) / run.get(Channel.BUS_VOLTAGE, step),
+                step -> run.get(Channel.FACTORY_ALTERNATOR, step) / run.get(Channel.BUS_VOLTAGE, step),
+                step -> run.get(Channel.BUS_VOLTAGE, step),
+                step -> run.get(Channel.STATE_OF_CHARGE, step) / 100);
+        double[] modelled = new double[observed.length];
+        for (int i = 0; i < modelled.length; i++) {
+            modelled[i] = observation(blockOf.get(i), columnOf.get(i), columns.get(columnOf.get(i)));
+        }
+        return modelled;
+    }
+
+    /** What was found. */
+    List<Fitted> find() {
+        List<Knob> knobs = candidates();
+        double[] u = new double[observed.length];
+        Arrays.setAll(u, i -> FIRST_U[columnOf.get(i)]);
+        double[] from = knobs.isEmpty() ? new double[0] : scanned(knobs, u);
+        while (!knobs.isEmpty()) {
+            List<Fitted> found = fitted(knobs, from, u);
+            int worst = leastTold(found);
+            if (worst < 0) {
+                return found;
+            }
+            knobs.remove(worst);
+            found = new ArrayList<>(found);
+            found.remove(worst);
+            from = found.stream().mapToDouble(Fitted::value).toArray();
+        }
+        return List.of();
+    }
+
+    private static int leastTold(List<Fitted> found) {
+        int worst = -1;
+        double widest = TOLD;
+        for (int i = 0; i < found.size(); i++) {
+            double width = found.get(i).plusMinus() / found.get(i).value();
+            if (!(width <= widest)) {
+                widest = width;
+                worst = i;
+            }
+        }
+        return worst;
+    }
+
+    private List<Knob> candidates() {
+        List<Knob> knobs = new ArrayList<>();
+        if (columnOf.contains(0) && values.has("second-alternator")) {
+            double rated = values.number(SECOND + "rated");
+            knobs.add(new Knob(
+                    SECOND + "cap", "regulator cap", Cause.SETTINGS, 5, 2000, List.of(1.0, 0.7, 0.5, 0.35, 0.25)));
+            knobs.add(new Knob(
+                    SECOND + "rated",
+                    "hot output, as rated current",
+                    Cause.HEAT,
+                    20,
+                    2 * rated,
+                    List.of(1.0, 0.85, 0.7, 0.55)));
+            knobs.add(new Knob(SECOND + "cable", "cable and joints", Cause.CABLE, 1e-4, 0.5, List.of(1.0, 3.0, 9.0)));
+        }
+        if (columnOf.contains(1) && values.has("factory-alternator")) {
+            knobs.add(new Knob(CHARGER, "DC-DC charger", Cause.SETTINGS, 1, 500, List.of(1.0, 0.85, 0.7, 0.5, 0.3)));
+        }
+        if (columnOf.contains(3)) {
+            knobs.add(new Knob(
+                    "battery.capacity", "size of the bank", Cause.BANK, 5, 20_000, List.of(1.0, 0.9, 0.8, 0.65, 0.5)));
+        }
+        if (columnOf.contains(2)) {
+            knobs.add(new Knob(
+                    "battery.resistance", "resistance of the bank", Cause.BANK, 1e-5, 1, List.of(1.0, 1.5, 2.5)));
+        }
+        return knobs;
+    }
+
+    private List<Fitted> fitted(List<Knob> knobs, double[] start, double... u) {
+        double[] low = knobs.stream().mapToDouble(Knob::low).toArray();
+        double[] high = knobs.stream().mapToDouble(Knob::high).toArray();
+        Fit.Model model = found -> modelled(knobs, found);
+        Fit.Result first = Fit.of(model, observed, u, start, low, high);
+        for (int column = 0; column < FIRST_U.length; column++) {
+            scale(first, column, u);
+        }
+        Fit.Result second = Fit.of(model, observed, u, first.values(), low, high);
+        List<Fitted> fitted = new ArrayList<>();
+        for (int i = 0; i < knobs.size(); i++) {
+            Knob knob = knobs.get(i);
+            fitted.add(new Fitted(
+                    knob.path(),
+                    knob.label(),
+                    knob.cause(),
+                    values.number(knob.path()),
+                    second.value(i),
+                    Math.hypot(NORMAL_95 * second.standard(i), METER * second.value(i))));
+        }
+        return fitted;
+    }
+
+    /**
+     * Where the search begins: of each knob the best of some values in turn; of the second alternator, whose limits leave no
+     * trace where another rules, the one knob that alone explains most, as far as it does.
+     */
+    private double[] scanned(List<Knob> knobs, double... u) {
+        double[] best = knobs.stream().mapToDouble(k -> values.number(k.path())).toArray();
+        for (int i = 0; i < knobs.size(); i++) {
+            best = knobs.get(i).path().startsWith(SECOND) ? best : bestTry(knobs, i, best, u);
+        }
+        double[] together = best;
+        double least = misfit(knobs, u, best);
+        for (int i = 0; i < knobs.size(); i++) {
+            if (knobs.get(i).path().startsWith(SECOND)) {
+                double[] alone = alone(knobs, i, bestTry(knobs, i, together, u), u);
+                double misfit = misfit(knobs, u, alone);
+                if (misfit < least) {
+                    least = misfit;
+                    best = alone;
+                }
+            }
+        }
+        return best;
+    }
+
+    private double[] bestTry(List<Knob> knobs, int knob, double[] from, double... u) {
+        double least = Double.POSITIVE_INFINITY;
+        double[] best = from;
+        for (double times : knobs.get(knob).tries()) {
+            double[] tried = from.clone();
+            tried[knob] = Math.min(knobs.get(knob).high(), times * from[knob]);
+            double misfit = misfit(knobs, u, tried);
+            if (misfit < least) {
+                least = misfit;
+                best = tried;
+            }
+        }
+        return best;
+    }
+
+    /** The best value of one knob, the others as they are. */
+    private double[] alone(List<Knob> knobs, int knob, double[] from, double... u) {
+        Fit.Model model = one -> {
+            double[] tried = from.clone();
+            tried[knob] = one[0];
+            return modelled(knobs, tried);
+        };
+        Knob of = knobs.get(knob);
+        Fit.Result found = Fit.of(
+                model, observed, u, new double[] {from[knob]}, new double[] {of.low()}, new double[] {of.high()});
+        double[] best = from.clone();
+        best[knob] = found.value(0);
+        return best;
+    }
+
+    private double misfit(List<Knob> knobs, double[] u, double... tried) {
+        double[] modelled = modelled(knobs, tried);
+        double sum = 0;
+        for (int i = 0; i < modelled.length; i++) {
+            double off = (modelled[i] - observed[i]) / u[i];
+            sum += off * off;
+        }
+        return sum;
+    }
+
+    /**
+     * Sets the uncertainty of a column to the scatter that the fit left, and the larger the more neighbours resemble each
+     * other, since they then tell less: a variance grows by (1 + r)/(1 − r) for a correlation r of each block with the next.
+     */
+    private void scale(Fit.Result fit, int column, double... u) {
+        double square = 0;
+        double product = 0;
+        int count = 0;
+        double before = 0;
+        for (int i = 0; i < u.length; i++) {
+            if (columnOf.get(i) == column && Math.abs(observed[i]) > LEAST_TELLING[column]) {
+                double residual = fit.residual(i);
+                square += residual * residual;
+                product += residual * before;
+                before = residual;
+                count++;
+            }
+        }
+        if (count < 2 || square == 0) {
+            return;
+        }
+        double scatter = Math.sqrt(square / count);
+        double r = Math.min(0.95, Math.max(0, product / square));
+        double times = scatter * Math.sqrt((1 + r) / (1 - r));
+        for (int i = 0; i < u.length; i++) {
+            u[i] = columnOf.get(i) == column ? Math.max(LEAST_U, u[i] * times) : u[i];
+        }
+    }
+}

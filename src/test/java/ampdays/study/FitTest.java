@@ -1,0 +1,64 @@
+package ampdays.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import org.junit.jupiter.api.Test;
+
+/** Non-linear least squares against certified values of a standards body. */
+class FitTest {
+    private static final double[] X = {
+        77.6, 114.9, 141.1, 190.8, 239.9, 289.0, 332.8, 378.4, 434.8, 477.3, 536.8, 593.1, 689.1, 760.0
+    };
+    private static final double[] Y = {
+        10.07, 14.73, 17.94, 23.93, 29.61, 35.18, 40.02, 44.82, 50.76, 55.05, 61.01, 66.40, 75.47, 81.78
+    };
+    /** Certified residual standard deviation. */
+    private static final double SCATTER = 1.0187876330e-1;
+
+    private static double[] saturating(double... b) {
+        double[] y = new double[X.length];
+        Arrays.setAll(y, i -> b[0] * (1 - Math.exp(-b[1] * X[i])));
+        return y;
+    }
+
+    private static Fit.Result fit(double[] start, double most) {
+        double[] u = new double[Y.length];
+        Arrays.fill(u, SCATTER);
+        return Fit.of(FitTest::saturating, Y, u, start, new double[] {1, 1e-6}, new double[] {most, 1});
+    }
+
+    /** NIST Statistical Reference Datasets, Misra1a: 238.94212918 and 5.5015643181e-4, from memory; slopes are differences. */
+    @Test
+    void certifiedValuesComeOut() {
+        for (double[] start : new double[][] {{500, 0.0001}, {250, 0.0005}}) {
+            Fit.Result found = fit(start, 1e4);
+            assertThat(found.value(0)).isCloseTo(238.94212918, within(0.5));
+            assertThat(found.value(1)).isCloseTo(5.5015643181e-4, within(0.02e-4));
+            assertThat(found.standard(0)).isCloseTo(2.7070075241, within(0.03 * 2.7));
+            assertThat(found.standard(1)).isCloseTo(7.2668688436e-6, within(0.03 * 7.27e-6));
+        }
+    }
+
+    @Test
+    void boundsHold() {
+        assertThat(fit(new double[] {150, 0.0008}, 200).value(0)).isLessThanOrEqualTo(200);
+    }
+
+    /** By logic: what moves nothing is not told; what moves alone is told as before. */
+    @Test
+    void whatMovesNothingIsNotTold() {
+        double[] u = new double[Y.length];
+        Arrays.fill(u, SCATTER);
+        Fit.Result found = Fit.of(
+                b -> saturating(b[0], b[1]),
+                Y,
+                u,
+                new double[] {250, 0.0005, 3},
+                new double[] {1, 1e-6, 0},
+                new double[] {1e4, 1, 10});
+        assertThat(found.standard(2)).isInfinite();
+        assertThat(found.standard(0)).isCloseTo(2.707, within(0.1));
+    }
+}

@@ -1,0 +1,68 @@
+package ampdays.study;
+
+import ampdays.log.LogBuilder;
+import ampdays.log.LogMap;
+import ampdays.log.LogMap.Column;
+import ampdays.log.LogMap.Time;
+import ampdays.log.MeteredLog;
+import ampdays.log.Signal;
+import ampdays.log.TimeForm;
+import ampdays.results.Channel;
+import ampdays.results.MinuteLog;
+import ampdays.sim.RunPlan;
+import ampdays.sim.Simulator;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+
+/** A log as a meter would have written it in a simulated van: a row a minute, with noise and rounding. */
+final class SyntheticLog {
+    private static final List<Signal> SIGNALS = List.of(
+            Signal.BANK_VOLTAGE,
+            Signal.BANK_CURRENT,
+            Signal.STATE_OF_CHARGE,
+            Signal.SOLAR_POWER,
+            Signal.CHARGER_CURRENT,
+            Signal.SECOND_CURRENT);
+
+    private final SplittableRandom random;
+
+    private SyntheticLog(long seed) {
+        random = new SplittableRandom(seed);
+    }
+
+    /** Noise of 10 mV, 0.3 A or 1 %, 2 W or 1 %, and steps of 10 mV, 0.1 A, 0.1 %, 1 W. */
+    static MeteredLog of(RunPlan truth, long seed) {
+        return new SyntheticLog(seed).log(truth);
+    }
+
+    private MeteredLog log(RunPlan truth) {
+        List<Column> columns = SIGNALS.stream()
+                .map(s -> new Column(s, s.label(), "", 1, 0, "", true, null))
+                .toList();
+        LogMap map = new LogMap(new Time("t", "", TimeForm.EPOCH_SECONDS, ZoneOffset.UTC, false), "", true, columns);
+        LogBuilder builder = new LogBuilder(map, Map.of("", 60.0));
+        int steps = truth.clock().steps();
+        MinuteLog run = Simulator.record(truth, 0, steps);
+        for (int step = 0; step < steps; step++) {
+            double volts = run.get(Channel.BUS_VOLTAGE, step);
+            builder.row("", step + 2, Long.toString(truth.clock().epochSecond(step)), new double[] {
+                read(volts, 0.01, 0, 0.01),
+                read(run.get(Channel.BANK_CURRENT, step), 0.3, 0.01, 0.1),
+                Math.min(1, read(run.get(Channel.STATE_OF_CHARGE, step) / 100, 0.001, 0, 0.001)),
+                read(run.get(Channel.SOLAR, step), 2, 0.01, 1),
+                read(run.get(Channel.FACTORY_ALTERNATOR, step) / volts, 0.3, 0.01, 0.1),
+                read(run.get(Channel.SECOND_ALTERNATOR, step) / volts, 0.3, 0.01, 0.1)
+            });
+        }
+        return builder.log("log.csv");
+    }
+
+    private double read(double value, double noise, double share, double digit) {
+        double gaussian =
+                Math.sqrt(-2 * Math.log(1 - random.nextDouble())) * Math.cos(2 * Math.PI * random.nextDouble());
+        double off = value == 0 ? 0 : gaussian * Math.max(noise, share * Math.abs(value));
+        return Math.rint((value + off) / digit) * digit;
+    }
+}
