@@ -227,16 +227,6 @@ public final class TripClock {
         return stretches[stretchOfStep[step]].hookUp();
     }
 
-    /** Time zone of the clock that people live by. */
-    public ZoneId zone() {
-        return trip.zone();
-    }
-
-    /** Days of the trip. */
-    public int days() {
-        return trip.days();
-    }
-
     /** All lines of the timetable. */
     Stretch[] lines() {
         return stretches.clone();
