@@ -27,8 +27,6 @@ public record Draft(Values values, double drivesShare) {
      */
     public Variant variant(String name) throws ScenarioException {
         Variant built = VariantBuilder.build(name, values);
-        return drivesShare == 1
-                ? built
-                : built.onTrip(name, TripChanges.stretchedDrives(built.trip(), drivesShare));
+        return drivesShare == 1 ? built : built.onTrip(name, TripChanges.stretchedDrives(built.trip(), drivesShare));
     }
 }

@@ -25,7 +25,6 @@ public record SingleChange(
     /** The changed design, ready to be simulated under the name of the change. */
     public Variant variant() throws ScenarioException {
         Variant built = VariantBuilder.build(words, values);
-        return trip.map(changed -> built.onTrip(words, changed))
-                .orElse(built);
+        return trip.map(changed -> built.onTrip(words, changed)).orElse(built);
     }
 }

@@ -93,9 +93,7 @@ class ReconcileCommandTest {
     @Test
     void theMinutesOfARunAreALogOfThePromise() throws IOException {
         assertThat(run("run", VAN, "--minutes", "--out", folder.toString())).isZero();
-        Path map = write(
-                "map.yaml",
-                """
+        Path map = write("map.yaml", """
                 time: {column: start of step, form: year month day}
                 columns:
                   bank voltage: {column: bus voltage (V), unit: V}

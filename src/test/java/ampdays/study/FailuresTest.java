@@ -89,8 +89,9 @@ class FailuresTest {
         assertThat(lost.survived()).isFalse();
         assertThat(lost.alarm().orElseThrow().words()).isEqualTo("bank at the reserve");
         assertThat(lost.sign().orElseThrow().words()).isEqualTo("shore gives less than half of what it would");
-        assertThat(lost.uses()).singleElement().satisfies(lamp -> assertThat(lamp.servedShare())
-                .isCloseTo(18 / (7.5 * 24), within(0.004)));
+        assertThat(lost.uses())
+                .singleElement()
+                .satisfies(lamp -> assertThat(lamp.servedShare()).isCloseTo(18 / (7.5 * 24), within(0.004)));
     }
 
     /** Closed form: a hook-up that comes back before the 16 h are over is survived. */
