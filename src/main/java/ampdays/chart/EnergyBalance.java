@@ -44,10 +44,25 @@ public record EnergyBalance(String title, String subtitle, String xLabel, String
     public record Step(String label, Part part, double fromWh, double toWh, String words) {}
 
     public static EnergyBalance of(Comparison comparison, Comparison.Option option) {
-        Energy energy = option.result().energy();
+        return of(
+                option,
+                option.result().energy(),
+                comparison.title() + ": sum over " + Words.days(option.result().tripDays()));
+    }
+
+    /** The same for a day in the mean. */
+    public static EnergyBalance ofMeanDay(Comparison comparison, Comparison.Option option) {
+        double days = option.result().tripDays();
+        return of(
+                option,
+                option.result().energy().divided(days),
+                comparison.title() + ": a day in the mean of " + Words.days(days));
+    }
+
+    private static EnergyBalance of(Comparison.Option option, Energy energy, String subtitle) {
         return new EnergyBalance(
                 option.result().option() + ": from produced to used",
-                comparison.title() + ": sum over " + Words.days(option.result().tripDays()),
+                subtitle,
                 "energy, kWh",
                 outside(energy),
                 new Stair(energy).steps);

@@ -7,6 +7,7 @@ import ampdays.io.WeatherReader;
 import ampdays.results.Account;
 import ampdays.results.RunResult;
 import ampdays.scenario.Grid;
+import ampdays.report.Material;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
@@ -291,6 +292,23 @@ final class Loaded {
             digest.update(Files.readAllBytes(weatherFile(name)));
         }
         return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Every file that was read for this scenario, with the SHA-256 digest of its bytes. */
+    List<Material.InputFile> inputs() throws IOException, InputException {
+        List<Material.InputFile> inputs = new ArrayList<>();
+        for (Path part : ScenarioReader.files(path)) {
+            inputs.add(input("scenario", part.getFileName().toString(), part));
+        }
+        for (String name : weather.keySet()) {
+            inputs.add(input("weather", weatherFile(name).getFileName().toString(), weatherFile(name)));
+        }
+        return inputs;
+    }
+
+    static Material.InputFile input(String what, String name, Path file) throws IOException {
+        return new Material.InputFile(
+                what, name, HexFormat.of().formatHex(sha256().digest(Files.readAllBytes(file))));
     }
 
     private static byte[] bytes(String text) {

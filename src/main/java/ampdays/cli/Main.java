@@ -58,6 +58,7 @@ public final class Main {
         commands.put("matters", MattersCommand.class);
         commands.put("failures", FailuresCommand.class);
         commands.put("wiring", WiringCommand.class);
+        commands.put("proposal", ProposalCommand.class);
         commands.put("audit", AuditCommand.class);
         commands.put("commission", CommissionCommand.class);
         commands.put("reconcile", ReconcileCommand.class);
@@ -98,12 +99,17 @@ public final class Main {
         return line;
     }
 
-    /** Reads the version from the jar. */
+    /** Name and version of the program, read from the jar. */
+    static String version() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return "ampdays " + (version == null ? "(not packaged)" : version);
+    }
+
+    /** Tells the version. */
     static final class Version implements CommandLine.IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"ampdays " + (version == null ? "(not packaged)" : version)};
+            return new String[] {version()};
         }
     }
 }

@@ -54,6 +54,17 @@ public final class ScenarioReader {
         return new ScenarioReader(path).read();
     }
 
+    /** The files that a scenario consists of: its own, and the shared one that it uses. */
+    public static List<Path> files(Path path) throws IOException, InputException {
+        ScenarioReader reader = new ScenarioReader(path);
+        List<Path> files = new ArrayList<>(List.of(path));
+        Entry use = reader.entries(path, reader.file).get(USE);
+        if (use != null && use.value() instanceof ScalarNode scalar) {
+            reader.within(YamlText.text(scalar).strip()).ifPresent(files::add);
+        }
+        return files;
+    }
+
     private ScenarioFile read() throws IOException, InputException {
         Map<String, Entry> entries = entries(path, file);
         Entry options = entries.remove(OPTIONS);

@@ -39,6 +39,13 @@ public record Energy(Map<Account, Double> whByAccount) {
         return wh(Account.CURTAILED);
     }
 
+    /** The same for one of several equal parts, such as the mean day of a trip. */
+    public Energy divided(double parts) {
+        Map<Account, Double> shares = new EnumMap<>(Account.class);
+        whByAccount.forEach((account, wh) -> shares.put(account, wh / parts));
+        return new Energy(shares);
+    }
+
     /** What the two sides of the ledger differ by; zero but for rounding. */
     public double residualWh() {
         return sourcesWh() - servedWh() - lossesWh() - wh(Account.STORED);

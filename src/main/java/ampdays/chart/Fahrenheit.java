@@ -1,0 +1,141 @@
+package ampdays.chart;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Charts with temperatures in degrees Fahrenheit; those without temperatures stay as they are. */
+public final class Fahrenheit {
+    private static final Pattern CELSIUS = Pattern.compile("(-?\\d+(?:\\.\\d+)?)( to -?\\d+(?:\\.\\d+)?)? °C");
+
+    private Fahrenheit() {}
+
+    public static ChartModel of(ChartModel chart) {
+        if (chart instanceof DayChart day) {
+            return day(day);
+        }
+        if (chart instanceof DriveChart drive) {
+            return drive(drive);
+        }
+        if (chart instanceof CabinChart cabin) {
+            return cabin(cabin);
+        }
+        if (chart instanceof OperatingPoints points) {
+            return new OperatingPoints(
+                    points.title(),
+                    points.subtitle(),
+                    points.units().stream().map(Fahrenheit::unit).toList());
+        }
+        return chart;
+    }
+
+    private static DayChart day(DayChart c) {
+        return new DayChart(
+                c.title(),
+                c.subtitle(),
+                c.socLabel(),
+                c.powerLabel(),
+                label(c.temperatureLabel()),
+                c.reservePercent(),
+                c.highestSourceW(),
+                c.highestUseW(),
+                degrees(c.coolestC()),
+                degrees(c.warmestC()),
+                c.sources(),
+                c.uses(),
+                c.days().stream()
+                        .map(d -> new DayChart.Day(
+                                d.heading(),
+                                d.sourceW(),
+                                d.useW(),
+                                d.socPercent(),
+                                all(d.outsideC()),
+                                all(d.cabinC()),
+                                d.asleep()))
+                        .toList());
+    }
+
+    private static DriveChart drive(DriveChart c) {
+        return new DriveChart(
+                c.title(),
+                c.subtitle(),
+                label(c.temperatureLabel()),
+                c.currentLabel(),
+                c.limitLabel(),
+                degrees(c.coolestC()),
+                degrees(c.warmestC()),
+                c.highestA(),
+                c.temperatures(),
+                c.currents(),
+                c.limits(),
+                c.columns().stream()
+                        .map(d -> new DriveChart.Column(
+                                d.fromHour(),
+                                d.toHour(),
+                                d.hour(),
+                                d.temperatureC().stream().map(Fahrenheit::all).toList(),
+                                d.currentA(),
+                                d.ruled()))
+                        .toList());
+    }
+
+    private static CabinChart cabin(CabinChart c) {
+        return new CabinChart(
+                c.title(),
+                c.subtitle(),
+                label(c.temperatureLabel()),
+                label(c.comfortLabel()),
+                c.outOfBandLabel(),
+                c.outOfBandTotal(),
+                c.days(),
+                degrees(c.comfortLowC()),
+                degrees(c.comfortHighC()),
+                degrees(c.coolestC()),
+                degrees(c.warmestC()),
+                c.nights(),
+                c.sleeps(),
+                c.day(),
+                all(c.outsideC()),
+                all(c.cabinC()));
+    }
+
+    private static OperatingPoints.Unit unit(OperatingPoints.Unit u) {
+        return new OperatingPoints.Unit(
+                u.heading(),
+                u.xLabel(),
+                u.yLabel(),
+                label(u.coldLabel()),
+                label(u.hotLabel()),
+                u.capLabel(),
+                u.rpm(),
+                u.coldA(),
+                u.hotA(),
+                u.capA(),
+                u.highestA(),
+                u.binA(),
+                u.longestHours(),
+                u.speeds());
+    }
+
+    /** A label in which temperatures or their unit stand. */
+    static String label(String text) {
+        return CELSIUS.matcher(text)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        written(found.group(1)) + (found.group(2) == null ? "" : " to " + written(
+                                        found.group(2).substring(4))) + " °F"))
+                .replace("°C", "°F");
+    }
+
+    private static String written(String celsius) {
+        return String.format(Locale.ROOT, "%.0f", degrees(Double.parseDouble(celsius)));
+    }
+
+    private static List<Double> all(List<Double> celsius) {
+        return celsius.stream().map(Fahrenheit::degrees).toList();
+    }
+
+    private static double degrees(double celsius) {
+        return celsius * 9 / 5 + 32;
+    }
+}

@@ -1,0 +1,85 @@
+package ampdays.cli;
+
+import ampdays.chart.jfree.ChartRenderer;
+import ampdays.chart.jfree.Logo;
+import ampdays.io.InputException;
+import ampdays.io.InputProblem;
+import ampdays.io.PresetReader;
+import ampdays.io.ShopReader;
+import ampdays.report.Material;
+import ampdays.report.Proposal;
+import ampdays.report.ProposalMaker;
+import ampdays.report.page.HtmlPage;
+import ampdays.report.page.Paper;
+import ampdays.results.WholeFile;
+import ampdays.shop.Shop;
+import ampdays.sim.RunPlan;
+import ampdays.study.Compare;
+import ampdays.study.Comparison;
+import ampdays.units.UnitSystem;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads, simulates, and writes a proposal. Apart from the command, so that looking into the command does not load charts.
+ *
+ * @param reference the line that says for whom it is; may be empty
+ * @param program its name and version
+ */
+record ProposalWork(
+        Path file,
+        boolean brief,
+        String reference,
+        Optional<Path> shopFile,
+        Optional<LocalDate> date,
+        UnitSystem units,
+        Paper paper,
+        String program) {
+
+    void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks) throws IOException, InputException {
+        Loaded loaded = Loaded.read(file);
+        Optional<Shop> shop = shopFile.isEmpty() ? Optional.empty() : Optional.of(ShopReader.read(shopFile.get()));
+        ChartRenderer charts = new ChartRenderer();
+        Optional<byte[]> logo = logo(shop);
+        Proposal proposal = proposal(loaded, shop);
+        String html = HtmlPage.of(proposal, paper, logo, charts);
+
+        Path folder = out.orElse(Path.of("out").resolve(loaded.scenario().name()));
+        Path page = folder.resolve("proposal.html");
+        WholeFile.write(page, to -> to.write(html.getBytes(StandardCharsets.UTF_8)));
+        loaded.remarks().forEach(remarks::println);
+        screen.println("Written: " + page + ".");
+        screen.println("Estimates, not a code check; have the installation inspected by a licensed person.");
+    }
+
+    private Proposal proposal(Loaded loaded, Optional<Shop> shop) throws IOException, InputException {
+        List<RunPlan> plans = loaded.plans(Outputs.STEP_SECONDS);
+        Comparison comparison = Compare.of(loaded.scenario(), plans);
+        List<Material.InputFile> inputs = new ArrayList<>(loaded.inputs());
+        if (shopFile.isPresent()) {
+            inputs.add(Loaded.input("shop", shopFile.get().getFileName().toString(), shopFile.get()));
+        }
+        Material material = new Material(
+                loaded.file(), comparison, PresetReader.presets(), shop, reference, date, units, program, inputs);
+        return ProposalMaker.of(material, brief);
+    }
+
+    private Optional<byte[]> logo(Optional<Shop> shop) throws IOException, InputException {
+        Optional<Shop.Logo> given = shop.flatMap(Shop::logo);
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<byte[]> scaled = Logo.scaled(given.get().bytes());
+        if (scaled.isEmpty()) {
+            throw new InputException(List.of(new InputProblem(
+                    given.get().file(), 0, 0, "The picture is damaged and cannot be read. Save it anew as PNG.")));
+        }
+        return scaled;
+    }
+}

@@ -1,0 +1,133 @@
+package ampdays.report;
+
+import ampdays.report.Block.Column;
+import ampdays.report.Block.Heading;
+import ampdays.report.Block.Points;
+import ampdays.report.Block.Row;
+import ampdays.report.Block.Sheet;
+import ampdays.report.Block.Text;
+import ampdays.scenario.Mark;
+import ampdays.scenario.Origin;
+import ampdays.scenario.Registry;
+import ampdays.scenario.Value;
+import ampdays.scenario.Values;
+import ampdays.scenario.Values.Listed;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Every value that the figures rest on, guesses first, with where it comes from. */
+final class Assumptions {
+    /** How sure a mark makes one, the least first; what the scenario says without a mark stands behind the guesses. */
+    private static final List<Optional<Mark>> ORDER = List.of(
+            Optional.of(Mark.GUESS),
+            Optional.empty(),
+            Optional.of(Mark.PRACTICE),
+            Optional.of(Mark.STANDARD),
+            Optional.of(Mark.DATASHEET),
+            Optional.of(Mark.MEASURED));
+
+    private static final int MOST_TO_MEASURE = 8;
+
+    private final Material material;
+    private final Values values;
+
+    private Assumptions(Material material) {
+        this.material = material;
+        this.values = material.values(material.best());
+    }
+
+    static Part of(Material material) {
+        Assumptions made = new Assumptions(material);
+        return Part.of(
+                "assumptions",
+                "Assumptions",
+                Stream.of(
+                        new Text("Every figure of this document rests on the values below, those of "
+                                + Say.quoted(material.best().result().option())
+                                + ". A guess is an estimate of ours; the range is what is usual for the class of part."),
+                        new Heading("Measure this first"),
+                        Points.of(made.measureFirst()),
+                        made.sheet()));
+    }
+
+    /** The guesses with their help, those of the parts that the design names first. */
+    private List<String> measureFirst() {
+        List<String> texts = listing().stream()
+                .filter(l -> mark(l).equals(Optional.of(Mark.GUESS)))
+                .sorted(Comparator.comparingInt((Listed l) -> l.value().origin().equals(Origin.DEFAULT) ? 1 : 0))
+                .limit(MOST_TO_MEASURE)
+                .map(l -> l.path() + ", taken as " + shown(l.value()) + ": " + help(l.path()))
+                .toList();
+        return texts.isEmpty() ? List.of("Nothing is marked as a guess.") : texts;
+    }
+
+    private List<Listed> listing() {
+        return values.listing().stream()
+                .filter(l -> !l.path().equals("title") && !l.path().equals("notes"))
+                .filter(l -> !l.path().startsWith("prices."))
+                .toList();
+    }
+
+    private static Optional<Mark> mark(Listed listed) {
+        return listed.value().mark();
+    }
+
+    private static String help(String path) {
+        return Registry.parameter(path).map(p -> p.help()).orElse("");
+    }
+
+    private Sheet sheet() {
+        Map<Optional<Mark>, List<Row>> byMark = new LinkedHashMap<>();
+        ORDER.forEach(mark -> byMark.put(mark, new ArrayList<>()));
+        for (Listed listed : listing()) {
+            Value value = listed.value();
+            byMark.get(mark(listed))
+                    .add(Row.of(List.of(
+                            listed.path(),
+                            shown(value),
+                            range(listed.path()),
+                            mark(listed).map(Mark::label).orElse("as told"),
+                            note(value))));
+        }
+        return new Sheet(
+                "Every value in force",
+                List.of(
+                        Column.words("Value of"),
+                        Column.words("is"),
+                        Column.words("usual range"),
+                        Column.words("mark"),
+                        Column.words("from, note")),
+                byMark.values().stream().flatMap(List::stream).toList(),
+                false,
+                List.of("“as told”: said in the scenario without a mark. The scenario’s own words are those of its file;"
+                        + " the reference page lists what each key means."));
+    }
+
+    private String shown(Value value) {
+        return value.dimension().isEmpty()
+                ? value.text().lines().reduce((a, b) -> a + "; " + b).orElse("")
+                : material.units()
+                        .written(value.text(), value.dimension().get(), value.number());
+    }
+
+    private String range(String path) {
+        int dot = path.indexOf('.');
+        String section = dot < 0 ? path : path.substring(0, dot);
+        return material.presets()
+                .find(section, values.word(section + ".preset"))
+                .filter(preset -> preset.written().containsKey(path))
+                .map(preset -> preset.range(path))
+                .filter(range -> !range.isEmpty())
+                .orElse(Say.NONE);
+    }
+
+    private static String note(Value value) {
+        String origin = value.origin().toString();
+        return value.note().isEmpty() ? origin : origin + "; " + value.note();
+    }
+}

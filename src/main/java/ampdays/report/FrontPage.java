@@ -1,0 +1,45 @@
+package ampdays.report;
+
+import ampdays.chart.DayChart;
+import ampdays.report.Block.Answer;
+import ampdays.report.Block.Heading;
+import ampdays.report.Block.Picture;
+import ampdays.report.Block.Points;
+import ampdays.report.Block.Text;
+import ampdays.results.DayProfile;
+import ampdays.study.Comparison.Option;
+import java.util.stream.Stream;
+
+/** The page that the client decides by. */
+final class FrontPage {
+    private FrontPage() {}
+
+    static Part of(Material material) {
+        Say say = new Say(material.units());
+        PlainVerdict verdict = new PlainVerdict(material);
+        return Part.of(
+                "answer",
+                "The answer",
+                Stream.of(
+                        new Answer(verdict.answer()),
+                        new Text(verdict.reasons()),
+                        OptionSheet.of(material, say),
+                        day(material, material.best()),
+                        new Heading("What you do for it"),
+                        new Points(Duties.of(material, say)),
+                        new Heading("What it does not promise"),
+                        Points.of(NotPromised.of(material))));
+    }
+
+    private static Picture day(Material material, Option option) {
+        DayProfile ordinary = option.ordinaryDay();
+        DayProfile worst = option.worstDay();
+        return new Picture(
+                "day",
+                Units.of(DayChart.of(material.comparison(), option), material.units()),
+                "An ordinary day (" + Say.day(ordinary.date()) + ") and the worst (" + Say.day(worst.date()) + ") of "
+                        + Say.quoted(option.result().option())
+                        + ": above, the charge of the bank; in the middle, what feeds it (up) and what draws on it"
+                        + " (down) by the hour; below, the air outside and in the cabin. Shaded: people sleep.");
+    }
+}

@@ -1,0 +1,96 @@
+package ampdays.report;
+
+import ampdays.report.Block.Column;
+import ampdays.report.Block.Row;
+import ampdays.report.Block.Sheet;
+import ampdays.results.Finding;
+import ampdays.results.Finding.Severity;
+import ampdays.results.RunResult;
+import ampdays.study.Comparison.Option;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+
+/** All options side by side. A column that has nothing to say of any of them is left out. */
+final class OptionSheet {
+    private final Material material;
+    private final Say say;
+    private final CostSheet costs;
+    private final List<Column> heads = new ArrayList<>();
+    private final List<List<String>> columns = new ArrayList<>();
+
+    private OptionSheet(Material material, Say say) {
+        this.material = material;
+        this.say = say;
+        this.costs = new CostSheet(material);
+    }
+
+    static Sheet of(Material material, Say say) {
+        return new OptionSheet(material, say).sheet();
+    }
+
+    private Sheet sheet() {
+        column("Option", false, option -> option.result().option());
+        column("Bank lasts", true, option -> Say.lasts(option.result()));
+        column("Comfortable nights", true, option -> Say.nights(option.result()));
+        column("Engine only to charge", true, option -> Say.hours(option.result().engineChargingHours()));
+        column("Fuel for charging", true, option -> say.fuel(option.result().fuelLitres()));
+        column("Weight of its parts", true, option -> say.mass(
+                MassSheet.middleKg(material.values(option), material.variant(option))));
+        if (material.options().stream().anyMatch(option -> costs.total(option).isPresent())) {
+            column("Price of the change", true, costs::shown);
+        }
+        column("What gives out first", false, option -> givesOut(option.result()));
+        List<Row> rows = new ArrayList<>();
+        for (int i = 0; i < material.options().size(); i++) {
+            int row = i;
+            rows.add(new Row(
+                    columns.stream().map(cells -> cells.get(row)).toList(),
+                    material.options().get(i) == material.best()));
+        }
+        return new Sheet("The options side by side", heads, rows, true, notes());
+    }
+
+    private void column(String head, boolean numbers, Function<Option, String> cell) {
+        List<String> cells = material.options().stream().map(cell).toList();
+        if (cells.stream().anyMatch(text -> !text.equals(Say.NONE))) {
+            heads.add(new Column(head, numbers));
+            columns.add(cells);
+        }
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        notes.add("“Bank lasts”: until the charge falls to " + Say.percent(material.comparison().reserveShare())
+                + " for the first time; “holds”: it never does, and does not trend down either.");
+        material.shop().ifPresent(shop -> {
+            if (!shop.tax().isEmpty()) {
+                notes.add(shop.tax());
+            }
+            if (!shop.validity().isEmpty()) {
+                notes.add(shop.validity());
+            }
+        });
+        return notes;
+    }
+
+    /** The first thing that went wrong with the bank, or how near it came. */
+    static String givesOut(RunResult run) {
+        if (!Double.isNaN(run.daysToEmpty())) {
+            long seconds = Math.round(run.daysToEmpty() * 86_400);
+            return "bank at its reserve, " + Say.moment(run, run.startEpochSecond() + seconds);
+        }
+        return run.findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE && !isHeat(finding))
+                .min(Comparator.comparingLong(Finding::firstEpochSecond))
+                .map(finding -> finding.kind() + ", " + Say.moment(run, finding.firstEpochSecond()))
+                .orElse("nothing; lowest charge " + Say.percent(run.lowestSoc()) + ", "
+                        + Say.moment(run, run.lowestSocEpochSecond()));
+    }
+
+    /** Heat in a cabin with the cooling off is no failure of a part; it has its own caution. */
+    private static boolean isHeat(Finding finding) {
+        return finding.kind().startsWith("cabin above");
+    }
+}

@@ -1,0 +1,125 @@
+package ampdays.report;
+
+import ampdays.results.RunResult;
+import ampdays.scenario.ScenarioFile;
+import ampdays.study.Comparison.Option;
+import ampdays.study.Verdict;
+import ampdays.trip.Trip;
+import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The verdict for somebody who does not know the trade. */
+final class PlainVerdict {
+    private final Material material;
+    private final List<RunResult> results;
+    private final RunResult base;
+    private final RunResult best;
+
+    PlainVerdict(Material material) {
+        this.material = material;
+        this.results = material.results();
+        this.base = results.get(0);
+        this.best = material.best().result();
+    }
+
+    /** One sentence that can be read in ten seconds. */
+    String answer() {
+        List<RunResult> holding = results.stream().filter(RunResult::holds).toList();
+        String trip = Say.number("for all %.0f days ", base.tripDays()) + when() + " at this place";
+        if (base.holds() && best == base) {
+            return "The van holds as it is: " + trip + nights(base) + ". Nothing has to be added.";
+        }
+        if (best.holds()) {
+            return (holding.size() == 1 ? "Only " : "") + Say.quoted(best.option()) + " "
+                    + (holding.size() == 1 ? "holds " : "holds best ") + trip + nights(best) + ".";
+        }
+        return "No option holds " + trip + ". " + Say.capital(name(best)) + " comes nearest: the bank "
+                + fate(best) + nights(best) + ".";
+    }
+
+    /** What becomes of the others, and what a day asks for. */
+    String reasons() {
+        StringBuilder text = new StringBuilder();
+        if (best != base) {
+            text.append("As it is, the bank ").append(fate(base)).append(nights(base)).append(". ");
+        }
+        text.append(balance());
+        next().ifPresent(other -> text.append(" Next best is ")
+                .append(Say.quoted(other.option()))
+                .append(other.holds() ? ", which holds too" : ": the bank " + fate(other))
+                .append(nights(other))
+                .append('.'));
+        cheapest().ifPresent(cheap -> text.append(' ').append(cheap));
+        return text.toString();
+    }
+
+    private Optional<RunResult> next() {
+        List<RunResult> others =
+                results.stream().filter(r -> r != base && r != best).toList();
+        return others.isEmpty() ? Optional.empty() : Optional.of(Verdict.best(others));
+    }
+
+    private Optional<String> cheapest() {
+        CostSheet costs = new CostSheet(material);
+        List<Option> priced = material.options().stream()
+                .skip(1)
+                .filter(option -> costs.total(option).isPresent())
+                .toList();
+        Optional<Option> least = priced.stream()
+                .min(Comparator.comparingDouble(option -> costs.total(option).getAsDouble()));
+        return priced.size() < 2
+                ? Optional.empty()
+                : least.map(option -> Say.quoted(option.result().option()) + " costs least"
+                        + (option.result().holds() ? "." : ", but it does not hold."));
+    }
+
+    private String balance() {
+        Map<String, Double> askedWh = new TreeMap<>(base.servedWhByUse());
+        base.unservedWhByUse().forEach((use, wh) -> askedWh.merge(use, wh, Double::sum));
+        double totalWh = base.energy().servedWh() + base.energy().unservedWh();
+        return askedWh.entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .filter(most -> totalWh > 0)
+                .map(most -> Say.number("A day asks for %.1f kWh, ", totalWh / base.tripDays() / 1000)
+                        + Say.number("%.1f of them for ", most.getValue() / base.tripDays() / 1000) + most.getKey()
+                        + Say.number(
+                                "; as it is, sun and engine bring %.1f kWh.",
+                                base.energy().sourcesWh() / base.tripDays() / 1000))
+                .orElse("");
+    }
+
+    private String when() {
+        Trip trip = material.variant(material.base()).trip();
+        LocalDate last = trip.start().plusDays(trip.days() - 1L);
+        String first = month(trip.start());
+        return trip.start().getMonth() == last.getMonth() ? "in " + first : "from " + first + " to " + month(last);
+    }
+
+    private static String month(LocalDate date) {
+        return date.getMonth().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    }
+
+    private static String name(RunResult run) {
+        return run.option().equals(ScenarioFile.BASE_NAME) ? "the van as it is" : Say.quoted(run.option());
+    }
+
+    private static String fate(RunResult run) {
+        return run.holds() ? "holds" : Verdict.fate(run);
+    }
+
+    private static String nights(RunResult run) {
+        return run.nights() == 0
+                ? ""
+                : ", with a comfortable cabin on "
+                        + (run.comfortableNights() == run.nights()
+                                ? "all " + run.nights() + " nights"
+                                : run.comfortableNights() + " of " + run.nights() + " nights");
+    }
+
+}

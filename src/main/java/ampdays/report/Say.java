@@ -1,0 +1,94 @@
+package ampdays.report;
+
+import ampdays.results.RunResult;
+import ampdays.study.Verdict;
+import ampdays.units.UnitSystem;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** Numbers and names as they are printed, the same everywhere in the document. */
+record Say(UnitSystem units) {
+    /** What stands where there is nothing to say. */
+    static final String NONE = "–";
+
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+    private static final double LEAST_WH = 5;
+
+    static String day(LocalDate date) {
+        return date.format(DAY);
+    }
+
+    static String moment(RunResult run, long epochSecond) {
+        return Instant.ofEpochSecond(epochSecond).atZone(run.zone()).format(MOMENT);
+    }
+
+    static String number(String format, double value) {
+        return String.format(Locale.ROOT, format, value);
+    }
+
+    /** Two significant digits with the word. */
+    static String days(double days) {
+        String number = Verdict.twoDigits(days);
+        return number + (number.equals("1.0") ? " day" : " days");
+    }
+
+    /** How long the bank lasts, as a table says it. */
+    static String lasts(RunResult run) {
+        if (run.holds()) {
+            return "holds";
+        }
+        return Double.isNaN(run.daysToEmpty())
+                ? "over " + days(run.tripDays()) + ", falling"
+                : days(run.daysToEmpty());
+    }
+
+    static String nights(RunResult run) {
+        return run.nights() == 0 ? NONE : run.comfortableNights() + " of " + run.nights();
+    }
+
+    static String percent(double share) {
+        return number("%.0f %%", 100 * share);
+    }
+
+    static String kwhADay(RunResult run, double wh) {
+        return Math.abs(wh) / run.tripDays() < LEAST_WH ? NONE : number("%.2f", wh / 1000 / run.tripDays());
+    }
+
+    static String hours(double hours) {
+        return hours > 0 ? Verdict.twoDigits(hours) + " h" : NONE;
+    }
+
+    String fuel(double litres) {
+        return litres > 0 ? units.liquid(litres) : NONE;
+    }
+
+    String celsius(double degrees) {
+        return Double.isNaN(degrees) ? NONE : units.temperature(degrees);
+    }
+
+    String mass(double kilograms) {
+        return units.mass(kilograms);
+    }
+
+    static String money(double sum, String currency) {
+        return number(sum == Math.rint(sum) ? "%,.0f " : "%,.2f ", sum) + currency;
+    }
+
+    static String quoted(String name) {
+        return "“" + name + "”";
+    }
+
+    /** Names as a list that can be read aloud. */
+    static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last < 1 ? String.join("", words) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    }
+
+    static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

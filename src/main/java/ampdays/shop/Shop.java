@@ -1,0 +1,45 @@
+package ampdays.shop;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a shop says of itself and asks for its work.
+ *
+ * @param contact lines of address, telephone and so on
+ * @param currency a word that is printed behind sums
+ * @param unitPrices price of one unit of each thing that it names
+ * @param optionPrices price of whole options by their names; these go before what unit prices come to
+ * @param tax the line about tax; may be empty
+ * @param validity the line about how long prices hold; may be empty
+ */
+public record Shop(
+        String name,
+        List<String> contact,
+        Optional<Logo> logo,
+        String currency,
+        Map<Item, Double> unitPrices,
+        Map<String, Double> optionPrices,
+        String tax,
+        String validity) {
+    public Shop {
+        contact = List.copyOf(contact);
+        unitPrices = Map.copyOf(unitPrices);
+        optionPrices = Map.copyOf(optionPrices);
+    }
+
+    /** A picture file as it was read. */
+    public record Logo(String file, byte[] bytes) {}
+
+    public OptionalDouble price(Item item) {
+        Double price = unitPrices.get(item);
+        return price == null ? OptionalDouble.empty() : OptionalDouble.of(price);
+    }
+
+    public OptionalDouble price(String option) {
+        Double price = optionPrices.get(option);
+        return price == null ? OptionalDouble.empty() : OptionalDouble.of(price);
+    }
+}
