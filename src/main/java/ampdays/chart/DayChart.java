@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 /**
  * An ordinary day and the worst day of one option by the hour, side by side at the same scale.
  *
+ * @param low whether its panels are low, to leave room on a sheet for words
  * @param sources names of what feeds the bus, from the zero line up
  * @param uses names of what takes from it, from the zero line down; what was not served comes last
  * @param highestSourceW highest stack of sources of both days, W
@@ -33,6 +34,7 @@ public record DayChart(
         String socLabel,
         String powerLabel,
         String temperatureLabel,
+        boolean low,
         double reservePercent,
         double highestSourceW,
         double highestUseW,
@@ -95,11 +97,31 @@ public record DayChart(
                 "state of charge, %",
                 "power, W: sources up, uses down",
                 "temperature, °C",
+                false,
                 100 * comparison.reserveShare(),
                 highestStackW(days, Day::sourceW),
                 highestStackW(days, Day::useW),
                 temperatures.length == 0 ? 0 : temperatures[0],
                 temperatures.length == 0 ? 0 : temperatures[temperatures.length - 1],
+                sources,
+                uses,
+                days);
+    }
+
+    /** The same with low panels. */
+    public DayChart asLow() {
+        return new DayChart(
+                title,
+                subtitle,
+                socLabel,
+                powerLabel,
+                temperatureLabel,
+                true,
+                reservePercent,
+                highestSourceW,
+                highestUseW,
+                coolestC,
+                warmestC,
                 sources,
                 uses,
                 days);

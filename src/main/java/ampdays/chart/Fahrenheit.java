@@ -37,6 +37,7 @@ public final class Fahrenheit {
                 c.socLabel(),
                 c.powerLabel(),
                 label(c.temperatureLabel()),
+                c.low(),
                 c.reservePercent(),
                 c.highestSourceW(),
                 c.highestUseW(),

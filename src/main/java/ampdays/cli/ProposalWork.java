@@ -11,6 +11,7 @@ import ampdays.report.Proposal;
 import ampdays.report.ProposalMaker;
 import ampdays.report.page.HtmlPage;
 import ampdays.report.page.Paper;
+import ampdays.report.page.PdfPage;
 import ampdays.results.WholeFile;
 import ampdays.shop.Shop;
 import ampdays.sim.RunPlan;
@@ -50,11 +51,18 @@ record ProposalWork(
         Proposal proposal = proposal(loaded, shop);
         String html = HtmlPage.of(proposal, paper, logo, charts);
 
+        List<String> complaints = new ArrayList<>();
+        byte[] pdf = PdfPage.of(proposal, paper, logo, date, charts, complaints::add);
+        if (!complaints.isEmpty()) {
+            throw new IllegalStateException("the layout did not understand: " + String.join("; ", complaints));
+        }
         Path folder = out.orElse(Path.of("out").resolve(loaded.scenario().name()));
         Path page = folder.resolve("proposal.html");
         WholeFile.write(page, to -> to.write(html.getBytes(StandardCharsets.UTF_8)));
+        Path sheets = folder.resolve("proposal.pdf");
+        WholeFile.write(sheets, to -> to.write(pdf));
         loaded.remarks().forEach(remarks::println);
-        screen.println("Written: " + page + ".");
+        screen.println("Written: " + page + " and " + sheets.getFileName() + ".");
         screen.println("Estimates, not a code check; have the installation inspected by a licensed person.");
     }
 

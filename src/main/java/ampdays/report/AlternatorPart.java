@@ -3,6 +3,7 @@ package ampdays.report;
 import ampdays.chart.DriveChart;
 import ampdays.chart.OperatingPoints;
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Picture;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
@@ -67,7 +68,7 @@ final class AlternatorPart {
                 "Hours by ruling limit",
                 heads,
                 rows,
-                false,
+                Form.PLAIN,
                 List.of("At every minute one limit rules the charging path; the table says for how long each did."));
     }
 }

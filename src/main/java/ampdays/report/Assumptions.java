@@ -1,6 +1,7 @@
 package ampdays.report;
 
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Heading;
 import ampdays.report.Block.Points;
 import ampdays.report.Block.Row;
@@ -103,7 +104,7 @@ final class Assumptions {
                         Column.words("mark"),
                         Column.words("from, note")),
                 byMark.values().stream().flatMap(List::stream).toList(),
-                false,
+                Form.VALUES,
                 List.of("“as told”: said in the scenario without a mark. The scenario’s own words are those of its file;"
                         + " the reference page lists what each key means."));
     }

@@ -25,6 +25,9 @@ public sealed interface Block {
         }
     }
 
+    /** Two lists beside each other where there is room. */
+    record Beside(String leftHead, Points left, String rightHead, Points right) implements Block {}
+
     /** One of them. */
     record Point(String name, String text) {}
 
@@ -41,10 +44,10 @@ public sealed interface Block {
      *
      * @param caption what it lists
      * @param heads of the columns, that of the row's name first
-     * @param cards whether a narrow screen shows each row as a card of its own
+     * @param form how it is laid out
      * @param notes below it
      */
-    record Sheet(String caption, List<Column> heads, List<Row> rows, boolean cards, List<String> notes)
+    record Sheet(String caption, List<Column> heads, List<Row> rows, Form form, List<String> notes)
             implements Block {
         public Sheet {
             heads = List.copyOf(heads);
@@ -56,6 +59,16 @@ public sealed interface Block {
                 }
             }
         }
+    }
+
+    /** How a table is laid out. */
+    enum Form {
+        /** Columns as wide as they need. */
+        PLAIN,
+        /** The same; on a narrow screen each row is a card of its own. */
+        CARDS,
+        /** Many rows in small type, with columns for name, value, range, mark and note. */
+        VALUES
     }
 
     /** A column; numbers stand at its right edge. */

@@ -1,6 +1,7 @@
 package ampdays.report;
 
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
 import ampdays.scenario.Values;
@@ -106,13 +107,6 @@ final class CostSheet {
         for (Option option : material.options().subList(1, material.options().size())) {
             rows.addAll(rows(option, shop.get()));
         }
-        List<String> notes = new ArrayList<>();
-        if (!shop.get().tax().isEmpty()) {
-            notes.add(shop.get().tax());
-        }
-        if (!shop.get().validity().isEmpty()) {
-            notes.add(shop.get().validity());
-        }
         return Optional.of(new Sheet(
                 "Prices",
                 List.of(
@@ -122,8 +116,8 @@ final class CostSheet {
                         Column.numbers("Price of one"),
                         Column.numbers("Sum")),
                 rows,
-                false,
-                notes));
+                Form.PLAIN,
+                shop.get().terms()));
     }
 
     private List<Row> rows(Option option, Shop shop) {

@@ -51,11 +51,11 @@ final class Duties {
         hookUp(points);
         points.add(new Point(
                 "Never idle asleep.",
-                "The engine stays off while anybody sleeps in or beside the van, whatever the monitor says."));
+                "The engine stays off while anybody sleeps in or beside the van."));
         points.add(new Point(
                 "Watch one number.",
                 "At " + Say.percent(material.comparison().reserveShare())
-                        + " charge switch the cooling off first; refrigerator, fan and alarms then go on for longest."));
+                        + " charge switch the cooling off first; fan, refrigerator and alarms then last longest."));
         return points;
     }
 
@@ -69,7 +69,7 @@ final class Duties {
         RunResult run = option.result();
         double wh = run.energy().wh(Account.FACTORY_ALTERNATOR) + run.energy().wh(Account.SECOND_ALTERNATOR);
         String worth = wh > 0 && run.engineChargingHours() == 0
-                ? Say.number(" Each hour brings about %.1f kWh; an hour less is missing at night.", wh / hours / 1000)
+                ? Say.number(" Each hour brings about %.1f kWh.", wh / hours / 1000)
                 : "";
         points.add(new Point(
                 "Drive as planned.", Say.capital(byKind(kind -> minutes(kind, s -> s.vehicle().moves()))) + "." + worth));
@@ -91,7 +91,7 @@ final class Duties {
             points.add(new Point(
                     "Park like this.",
                     Say.capital(String.join("; ", places))
-                            + ". Full sun in the morning fills the bank; a tree over the panels takes most of their power."));
+                            + "."));
         }
     }
 
@@ -109,7 +109,7 @@ final class Duties {
         if (!set.isEmpty()) {
             points.add(new Point(
                     "Keep the thermostat.",
-                    "The plan is " + Say.listed(set) + "; colder takes more out of the bank every night."));
+                    Say.listed(set) + "; colder empties the bank sooner."));
         }
         String to = values.word("cooling.pre-cool.to");
         if (!to.isEmpty() && !to.equals("off")) {

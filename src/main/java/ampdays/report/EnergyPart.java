@@ -3,6 +3,7 @@ package ampdays.report;
 import ampdays.chart.EnergyBalance;
 import ampdays.chart.EnergyDays;
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Picture;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
@@ -54,7 +55,7 @@ final class EnergyPart {
                 "Energy by account",
                 heads,
                 rows,
-                false,
+                Form.PLAIN,
                 List.of("Sources are what comes in, uses what arrives; sources less uses and losses is the change of store."
                         + " “unserved” was asked for and not delivered, “curtailed” is sun that nothing could take;"
                         + " both stand outside the sum."));

@@ -2,11 +2,10 @@ package ampdays.report;
 
 import ampdays.chart.DayChart;
 import ampdays.report.Block.Answer;
-import ampdays.report.Block.Heading;
+import ampdays.report.Block.Beside;
 import ampdays.report.Block.Picture;
 import ampdays.report.Block.Points;
 import ampdays.report.Block.Text;
-import ampdays.results.DayProfile;
 import ampdays.study.Comparison.Option;
 import java.util.stream.Stream;
 
@@ -25,21 +24,19 @@ final class FrontPage {
                         new Text(verdict.reasons()),
                         OptionSheet.of(material, say),
                         day(material, material.best()),
-                        new Heading("What you do for it"),
-                        new Points(Duties.of(material, say)),
-                        new Heading("What it does not promise"),
-                        Points.of(NotPromised.of(material))));
+                        new Beside(
+                                "What you do for it",
+                                new Points(Duties.of(material, say)),
+                                "What it does not promise",
+                                Points.of(NotPromised.of(material)))));
     }
 
     private static Picture day(Material material, Option option) {
-        DayProfile ordinary = option.ordinaryDay();
-        DayProfile worst = option.worstDay();
         return new Picture(
                 "day",
-                Units.of(DayChart.of(material.comparison(), option), material.units()),
-                "An ordinary day (" + Say.day(ordinary.date()) + ") and the worst (" + Say.day(worst.date()) + ") of "
-                        + Say.quoted(option.result().option())
-                        + ": above, the charge of the bank; in the middle, what feeds it (up) and what draws on it"
-                        + " (down) by the hour; below, the air outside and in the cabin. Shaded: people sleep.");
+                Units.of(DayChart.of(material.comparison(), option).asLow(), material.units()),
+                "An ordinary day and the worst of " + Say.quoted(option.result().option())
+                        + ": the charge of the bank; what feeds it (up) and draws on it (down) by the hour; the air outside and"
+                        + " in the cabin. Shaded: people sleep.");
     }
 }

@@ -1,6 +1,7 @@
 package ampdays.report;
 
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
 import ampdays.scenario.Values;
@@ -94,7 +95,7 @@ final class MassSheet {
                 "Weights",
                 heads,
                 rows,
-                false,
+                Form.PLAIN,
                 List.of(
                         "Bands of common practice, no source; the first page has their middle. What carries them, furniture"
                                 + " and wiring, is not in it. Weigh what is built in, keep 10 to 15 % below the permitted weight,"

@@ -1,6 +1,7 @@
 package ampdays.report;
 
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
 import ampdays.scenario.Values;
@@ -85,7 +86,7 @@ final class ModelSources {
                         "Models that took part",
                         List.of(Column.words("Model of"), Column.words("after")),
                         rows,
-                        false,
+                        Form.PLAIN,
                         List.of("All equations, what they leave out and how each is checked stand in the program’s own"
                                 + " documents (docs/MODEL.md)."))));
     }

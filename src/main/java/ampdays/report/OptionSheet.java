@@ -1,6 +1,7 @@
 package ampdays.report;
 
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
 import ampdays.results.Finding;
@@ -49,7 +50,7 @@ final class OptionSheet {
                     columns.stream().map(cells -> cells.get(row)).toList(),
                     material.options().get(i) == material.best()));
         }
-        return new Sheet("The options side by side", heads, rows, true, notes());
+        return new Sheet("The options side by side", heads, rows, Form.CARDS, notes());
     }
 
     private void column(String head, boolean numbers, Function<Option, String> cell) {
@@ -61,18 +62,11 @@ final class OptionSheet {
     }
 
     private List<String> notes() {
-        List<String> notes = new ArrayList<>();
-        notes.add("“Bank lasts”: until the charge falls to " + Say.percent(material.comparison().reserveShare())
-                + " for the first time; “holds”: it never does, and does not trend down either.");
-        material.shop().ifPresent(shop -> {
-            if (!shop.tax().isEmpty()) {
-                notes.add(shop.tax());
-            }
-            if (!shop.validity().isEmpty()) {
-                notes.add(shop.validity());
-            }
-        });
-        return notes;
+        StringBuilder note = new StringBuilder("“Bank lasts”: until the charge first falls to "
+                + Say.percent(material.comparison().reserveShare())
+                + "; “holds”: it never does, and does not trend down either.");
+        material.shop().ifPresent(shop -> shop.terms().forEach(term -> note.append(' ').append(term)));
+        return List.of(note.toString());
     }
 
     /** The first thing that went wrong with the bank, or how near it came. */

@@ -1,6 +1,7 @@
 package ampdays.report;
 
 import ampdays.report.Block.Column;
+import ampdays.report.Block.Form;
 import ampdays.report.Block.Row;
 import ampdays.report.Block.Sheet;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class Provenance {
                         "Program and files",
                         List.of(Column.words("What"), Column.words("Which; of files the SHA-256 digest")),
                         rows,
-                        false,
+                        Form.PLAIN,
                         List.of("The same program with the same files gives the same document to the last byte."))));
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a shop says of itself and asks for its work.
@@ -32,6 +33,11 @@ public record Shop(
 
     /** A picture file as it was read. */
     public record Logo(String file, byte[] bytes) {}
+
+    /** The lines that belong to every price. */
+    public List<String> terms() {
+        return Stream.of(tax, validity).filter(line -> !line.isEmpty()).toList();
+    }
 
     public OptionalDouble price(Item item) {
         Double price = unitPrices.get(item);

@@ -37,7 +37,7 @@ public enum UnitSystem {
         return show(Units.shown(dimension), other(dimension), base, digits);
     }
 
-    /** Two values with their unit once, as in "51 to 70 kg". */
+    /** Two values with their unit once, as in "51–70 kg". */
     public String range(Dimension dimension, double low, double high, int digits) {
         Unit metric = Units.shown(dimension);
         Unit other = other(dimension).orElse(metric);
@@ -52,7 +52,7 @@ public enum UnitSystem {
 
     private static String range(Unit unit, double low, double high, int digits) {
         String lower = unit.show(low, digits);
-        return lower.substring(0, lower.length() - unit.symbol().length()).strip() + " to " + unit.show(high, digits);
+        return lower.substring(0, lower.length() - unit.symbol().length()).strip() + "–" + unit.show(high, digits);
     }
 
     /** A volume of a liquid, to two significant digits. */

@@ -15,6 +15,7 @@ import ampdays.chart.LinesChart;
 import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
 import ampdays.chart.TornadoChart;
+import java.awt.Graphics2D;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -93,6 +94,21 @@ public final class ChartRenderer {
     /** The SVG document alone; {@code name} keeps its ids apart from those of other pictures. */
     public String svg(ChartModel model, String name) throws IOException {
         return Svg.of(picture(model), style, name.replaceAll("[^A-Za-z0-9]+", "-"), model.title());
+    }
+
+    /** Draws on a page of somebody else, from its upper left corner on. */
+    public void draw(ChartModel model, Graphics2D graphics) {
+        picture(model).draw(new Pen(graphics, style));
+    }
+
+    /** Width of the drawing, in its own points. */
+    public double width(ChartModel model) {
+        return picture(model).width();
+    }
+
+    /** Height of the drawing, in its own points. */
+    public double height(ChartModel model) {
+        return picture(model).height();
     }
 
     private static <T> T await(Future<T> work) throws IOException {

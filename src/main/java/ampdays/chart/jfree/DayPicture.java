@@ -12,11 +12,8 @@ record DayPicture(DayChart chart) implements Picture {
     private static final double LEFT = 56;
     private static final double GAP = 66;
     private static final double SOC_TOP = 110;
-    private static final double SOC_HEIGHT = 110;
-    private static final double POWER_TOP = 252;
-    private static final double POWER_HEIGHT = 250;
-    private static final double WARM_TOP = 534;
-    private static final double WARM_HEIGHT = 90;
+    private static final double BETWEEN = 32;
+    private static final double BOTTOM = 36;
     private static final Color ASLEEP = new Color(0xE9EDF3);
 
     /** Looks of the lines of state of charge, outside air and cabin air. */
@@ -32,7 +29,27 @@ record DayPicture(DayChart chart) implements Picture {
 
     @Override
     public int height() {
-        return 660;
+        return (int) (warmTop() + warmHeight() + BOTTOM);
+    }
+
+    private double socHeight() {
+        return chart.low() ? 70 : 110;
+    }
+
+    private double powerTop() {
+        return SOC_TOP + socHeight() + BETWEEN;
+    }
+
+    private double powerHeight() {
+        return chart.low() ? 180 : 250;
+    }
+
+    private double warmTop() {
+        return powerTop() + powerHeight() + BETWEEN;
+    }
+
+    private double warmHeight() {
+        return chart.low() ? 70 : 90;
     }
 
     @Override
@@ -45,8 +62,8 @@ record DayPicture(DayChart chart) implements Picture {
             column(pen, chart.days().get(i), LEFT + i * (wide + GAP), wide);
         }
         pen.write(chart.socLabel(), 16, SOC_TOP - 11, pen.style().label(), Style.WORDS);
-        pen.write(chart.powerLabel(), 16, POWER_TOP - 11, pen.style().label(), Style.WORDS);
-        pen.write(chart.temperatureLabel(), 16, WARM_TOP - 11, pen.style().label(), Style.WORDS);
+        pen.write(chart.powerLabel(), 16, powerTop() - 11, pen.style().label(), Style.WORDS);
+        pen.write(chart.temperatureLabel(), 16, warmTop() - 11, pen.style().label(), Style.WORDS);
         key(pen, width() - key, key);
     }
 
@@ -59,14 +76,14 @@ record DayPicture(DayChart chart) implements Picture {
                 pen.style().heading(),
                 Style.INK);
 
-        Panel soc = new Panel(strip(left, SOC_TOP, wide, SOC_HEIGHT), axes.hours(), axes.percent()).withoutWordsBelow();
+        Panel soc = new Panel(strip(left, SOC_TOP, wide, socHeight()), axes.hours(), axes.percent()).withoutWordsBelow();
         shadeSleep(pen, soc, day);
         soc.line(places(day.socPercent().size(), true), day.socPercent(), SOC_LOOK);
         soc.draw(pen.graphics());
         double reserve = soc.y(chart.reservePercent());
         pen.line(left, reserve, left + wide, reserve, Style.INK, Style.thinDashed());
 
-        Panel power = new Panel(strip(left, POWER_TOP, wide, POWER_HEIGHT), axes.hours(), powerAxis(axes))
+        Panel power = new Panel(strip(left, powerTop(), wide, powerHeight()), axes.hours(), powerAxis(axes))
                 .withoutWordsBelow();
         shadeSleep(pen, power, day);
         power.draw(pen.graphics());
@@ -78,7 +95,7 @@ record DayPicture(DayChart chart) implements Picture {
         pen.line(left, power.y(0), left + wide, power.y(0), Style.INK, Style.thin());
 
         Panel warmth = new Panel(
-                strip(left, WARM_TOP, wide, WARM_HEIGHT),
+                strip(left, warmTop(), wide, warmHeight()),
                 axes.hours(),
                 axes.numbers(chart.coolestC(), chart.warmestC(), 3, true));
         shadeSleep(pen, warmth, day);
@@ -132,13 +149,13 @@ record DayPicture(DayChart chart) implements Picture {
     /** What the surfaces and lines stand for, in the order in which they stand. */
     private void key(Pen pen, double right, double room) {
         Key key = new Key(pen, right, room);
-        key.thinLine(reserveWords(), SOC_TOP + SOC_HEIGHT * (1 - chart.reservePercent() / 103));
+        key.thinLine(reserveWords(), SOC_TOP + socHeight() * (1 - chart.reservePercent() / 103));
         key.surface("asleep", SOC_TOP + 8, new Style.Fill(ASLEEP, Style.Hatch.NONE));
         MarkedAxis axis = powerAxis(new Axes(pen.style()));
-        double zero = POWER_TOP
-                + POWER_HEIGHT * axis.getUpperBound() / axis.getRange().getLength();
-        key.stacks(strip(0, POWER_TOP, 0, POWER_HEIGHT), zero, chart.sources(), chart.uses());
-        key.line("outside", WARM_TOP + 30, OUTSIDE_LOOK);
-        key.line("cabin", WARM_TOP + 50, CABIN_LOOK);
+        double zero = powerTop()
+                + powerHeight() * axis.getUpperBound() / axis.getRange().getLength();
+        key.stacks(strip(0, powerTop(), 0, powerHeight()), zero, chart.sources(), chart.uses());
+        key.line("outside", warmTop() + 30, OUTSIDE_LOOK);
+        key.line("cabin", warmTop() + 50, CABIN_LOOK);
     }
 }

@@ -1,5 +1,6 @@
 package ampdays.chart.jfree;
 
+import ampdays.chart.VisibleText;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -54,7 +55,7 @@ final class Pen {
     void write(String text, double x, double baseline, Font font, Color color) {
         g.setFont(font);
         g.setColor(color);
-        g.drawString(text, (float) x, (float) baseline);
+        g.drawString(VisibleText.of(text), (float) x, (float) baseline);
     }
 
     /** Width to keep free for a text, whatever face it will be shown in. */

@@ -1,5 +1,6 @@
 package ampdays.chart.jfree;
 
+import ampdays.chart.VisibleText;
 import java.awt.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -46,7 +47,7 @@ final class Svg {
         root.setAttribute("viewBox", "0 0 " + picture.width() + " " + picture.height());
         root.setAttribute("role", "img");
         Element title = document.createElementNS(NAMESPACE, "title");
-        title.setTextContent(description);
+        title.setTextContent(VisibleText.of(description));
         root.insertBefore(title, root.getFirstChild());
         putRight(root, prefix);
         StringWriter written = new StringWriter(1 << 16);

@@ -5,7 +5,6 @@ import ampdays.report.Block.Picture;
 import ampdays.report.Proposal;
 import ampdays.report.page.template.JteproposalGenerated;
 import gg.jte.html.HtmlTemplateOutput;
-import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,7 +34,7 @@ public final class HtmlPage {
 
     static String fill(PageModel page) {
         StringOutput written = new StringOutput(1 << 20);
-        HtmlTemplateOutput output = new OwaspHtmlTemplateOutput(written);
+        HtmlTemplateOutput output = new VisibleOutput(written);
         JteproposalGenerated.render(output, null, page);
         return written.toString();
     }
