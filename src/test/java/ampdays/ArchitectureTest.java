@@ -54,10 +54,14 @@ class ArchitectureTest {
         map.put("commission.bench", join(zeroAndOne, List.of("commission", "scenario")));
         // a reconciliation lays a log beside a run
         map.put("study", List.of("units", "log", "scenario", "results", "sim", "wiring"));
-        map.put("io", join(zeroAndOne, List.of("audit", "commission", "log", "scenario", "results")));
+        // who offers the work, and at which prices
+        map.put("shop", List.of());
+        map.put("io", join(zeroAndOne, List.of("audit", "commission", "log", "scenario", "results", "shop")));
         map.put("chart", List.of("units", "results", "study"));
         map.put("chart.jfree", List.of("chart", "units"));
-        map.put("report", List.of("units", "results", "study", "scenario", "wiring", "chart"));
+        // what a client must do is the timetable in words, so a report reads the trip
+        map.put("report", List.of("units", "trip", "results", "study", "scenario", "wiring", "chart", "shop"));
+        map.put("report.page", List.of("report", "shop", "chart", "chart.jfree"));
         map.put(
                 "cli",
                 join(
@@ -74,7 +78,9 @@ class ArchitectureTest {
                                 "io",
                                 "chart",
                                 "chart.jfree",
-                                "report")));
+                                "report",
+                                "report.page",
+                                "shop")));
         return map;
     }
 
@@ -115,7 +121,7 @@ class ArchitectureTest {
     void onlyItsOwnCornerTouchesEachLibrary() {
         noClasses()
                 .that()
-                .resideOutsideOfPackage("ampdays.chart.jfree")
+                .resideOutsideOfPackages("ampdays.chart.jfree", "ampdays.report.page")
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.jfree..", "org.apache.batik..", "java.awt..")
@@ -126,6 +132,13 @@ class ArchitectureTest {
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.snakeyaml..", "com.fasterxml..", "org.apache.commons.csv..")
+                .check(CLASSES);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("ampdays.report.page")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("gg.jte..", "com.openhtmltopdf..", "org.apache.pdfbox..")
                 .check(CLASSES);
         noClasses()
                 .that()

@@ -122,9 +122,10 @@ public final class Fahrenheit {
     /** A label in which temperatures or their unit stand. */
     static String label(String text) {
         return CELSIUS.matcher(text)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        written(found.group(1)) + (found.group(2) == null ? "" : " to " + written(
-                                        found.group(2).substring(4))) + " °F"))
+                .replaceAll(found -> Matcher.quoteReplacement(written(found.group(1))
+                        + (found.group(2) == null
+                                ? ""
+                                : " to " + written(found.group(2).substring(4))) + " °F"))
                 .replace("°C", "°F");
     }
 

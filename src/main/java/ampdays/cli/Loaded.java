@@ -307,8 +307,7 @@ final class Loaded {
     }
 
     static Material.InputFile input(String what, String name, Path file) throws IOException {
-        return new Material.InputFile(
-                what, name, HexFormat.of().formatHex(sha256().digest(Files.readAllBytes(file))));
+        return new Material.InputFile(what, name, HexFormat.of().formatHex(sha256().digest(Files.readAllBytes(file))));
     }
 
     private static byte[] bytes(String text) {

@@ -60,15 +60,18 @@ final class ProposalCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         ProposalWork work = new ProposalWork(
                 file, brief, reference(), Optional.ofNullable(shop), date(), units(), paper(), Main.version());
-        work.write(Optional.ofNullable(out), spec.commandLine().getOut(), spec.commandLine().getErr());
+        work.write(
+                Optional.ofNullable(out),
+                spec.commandLine().getOut(),
+                spec.commandLine().getErr());
         return Exit.DONE;
     }
 
     private String reference() throws UsageException {
         String line = reference.strip();
         if (line.length() > LONGEST_REFERENCE || line.lines().count() > 1) {
-            throw new UsageException("--for has " + line.length() + " letters in " + line.lines().count()
-                    + " lines; it is one line of at most " + LONGEST_REFERENCE + " letters.");
+            throw new UsageException("--for has " + line.length() + " letters in "
+                    + line.lines().count() + " lines; it is one line of at most " + LONGEST_REFERENCE + " letters.");
         }
         return line;
     }
@@ -85,8 +88,8 @@ final class ProposalCommand implements Callable<Integer> {
         return Arrays.stream(UnitSystem.values())
                 .filter(system -> system.word().equals(units.strip()))
                 .findFirst()
-                .orElseThrow(() -> new UsageException(
-                        "--units \"" + units + "\" is not one of its choices: us, metric, both."));
+                .orElseThrow(() ->
+                        new UsageException("--units \"" + units + "\" is not one of its choices: us, metric, both."));
     }
 
     private Paper paper() throws UsageException {

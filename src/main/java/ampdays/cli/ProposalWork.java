@@ -13,10 +13,12 @@ import ampdays.report.page.HtmlPage;
 import ampdays.report.page.Paper;
 import ampdays.report.page.PdfPage;
 import ampdays.results.WholeFile;
+import ampdays.scenario.Variant;
 import ampdays.shop.Shop;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
 import ampdays.study.Comparison;
+import ampdays.units.Nearest;
 import ampdays.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -26,6 +28,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /**
  * Reads, simulates, and writes a proposal. Apart from the command, so that looking into the command does not load charts.
@@ -46,6 +49,9 @@ record ProposalWork(
     void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks) throws IOException, InputException {
         Loaded loaded = Loaded.read(file);
         Optional<Shop> shop = shopFile.isEmpty() ? Optional.empty() : Optional.of(ShopReader.read(shopFile.get()));
+        if (shop.isPresent()) {
+            requireKnownOptions(loaded, shop.get());
+        }
         ChartRenderer charts = new ChartRenderer();
         Optional<byte[]> logo = logo(shop);
         Proposal proposal = proposal(loaded, shop);
@@ -76,6 +82,28 @@ record ProposalWork(
         Material material = new Material(
                 loaded.file(), comparison, PresetReader.presets(), shop, reference, date, units, program, inputs);
         return ProposalMaker.of(material, brief);
+    }
+
+    /** A price for an option that is not there is a misspelt name: it would silently be left out. */
+    private void requireKnownOptions(Loaded loaded, Shop shop) throws InputException {
+        List<String> known =
+                loaded.scenario().variants().stream().skip(1).map(Variant::name).toList();
+        List<InputProblem> problems = new ArrayList<>();
+        for (String option : new TreeSet<>(shop.optionPrices().keySet())) {
+            if (!known.contains(option)) {
+                problems.add(new InputProblem(
+                        shopFile.orElseThrow().getFileName().toString(),
+                        0,
+                        0,
+                        "options has a price for \"" + option + "\", which is no option of the scenario."
+                                + Nearest.of(option, known)
+                                        .map(name -> " Did you mean \"" + name + "\"?")
+                                        .orElse(" Its options: " + String.join(", ", known) + ".")));
+            }
+        }
+        if (!problems.isEmpty()) {
+            throw new InputException(problems);
+        }
     }
 
     private Optional<byte[]> logo(Optional<Shop> shop) throws IOException, InputException {

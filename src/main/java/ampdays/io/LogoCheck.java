@@ -39,8 +39,8 @@ final class LogoCheck {
             return Optional.of("is neither a PNG nor a JPEG picture." + ADVICE);
         }
         if (size[0] < 1 || size[1] < 1 || size[0] > MOST_PIXELS_A_SIDE || size[1] > MOST_PIXELS_A_SIDE) {
-            return Optional.of("says that it is " + size[0] + " by " + size[1] + " pixels; at most " + MOST_PIXELS_A_SIDE
-                    + " by " + MOST_PIXELS_A_SIDE + " are taken." + ADVICE);
+            return Optional.of("says that it is " + size[0] + " by " + size[1] + " pixels; at most "
+                    + MOST_PIXELS_A_SIDE + " by " + MOST_PIXELS_A_SIDE + " are taken." + ADVICE);
         }
         return Optional.empty();
     }

@@ -113,8 +113,7 @@ public final class ShopReader {
         }
         String text = YamlText.text(scalar).strip();
         if (text.length() > LONGEST_TEXT) {
-            walk.problem(
-                    node, what + " has " + text.length() + " letters; at most " + LONGEST_TEXT + " are printed.");
+            walk.problem(node, what + " has " + text.length() + " letters; at most " + LONGEST_TEXT + " are printed.");
         }
         return text;
     }
@@ -154,8 +153,8 @@ public final class ShopReader {
         Map<String, Double> prices = new LinkedHashMap<>();
         if (entry != null && entry.value() instanceof MappingNode map) {
             walk.entries(map)
-                    .forEach((key, price) -> price(price.value(), what + "." + key)
-                            .ifPresent(p -> prices.put(key, p)));
+                    .forEach((key, price) ->
+                            price(price.value(), what + "." + key).ifPresent(p -> prices.put(key, p)));
         } else if (entry != null) {
             walk.problem(entry.value(), what + " is not a list. Write lines like: more solar: 1400.");
         }
@@ -167,7 +166,8 @@ public final class ShopReader {
         if (!text.matches("\\d{1,9}(\\.\\d{1,2})?") || Double.parseDouble(text) > HIGHEST_PRICE) {
             walk.problem(
                     node,
-                    what + " \"" + text + "\" is not a sum of money. Write a plain number, like 4850, without currency or"
+                    what + " \"" + text
+                            + "\" is not a sum of money. Write a plain number, like 4850, without currency or"
                             + " separators.");
             return Optional.empty();
         }
@@ -183,7 +183,8 @@ public final class ShopReader {
         if (file.isEmpty()) {
             walk.problem(
                     entry.value(),
-                    "logo \"" + written + "\" is no file in the folder of the shop file or below it. Write its path from"
+                    "logo \"" + written
+                            + "\" is no file in the folder of the shop file or below it. Write its path from"
                             + " there.");
             return Optional.empty();
         }

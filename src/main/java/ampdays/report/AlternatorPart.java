@@ -27,10 +27,8 @@ final class AlternatorPart {
             return Optional.empty();
         }
         Stream<Picture> pictures = shown.stream().flatMap(option -> pictures(material, option));
-        return Optional.of(Part.of(
-                "alternators",
-                "Alternators",
-                Stream.concat(pictures, Stream.of(sheet(material, say)))));
+        return Optional.of(
+                Part.of("alternators", "Alternators", Stream.concat(pictures, Stream.of(sheet(material, say)))));
     }
 
     private static Stream<Picture> pictures(Material material, Option option) {
@@ -40,7 +38,8 @@ final class AlternatorPart {
                 new Picture(
                         "operating-points-" + number,
                         Units.of(OperatingPoints.of(material.comparison(), option), material.units()),
-                        name + ": how long at which current and speed, between the cold and the hot curve. Nameplate amps are"
+                        name
+                                + ": how long at which current and speed, between the cold and the hot curve. Nameplate amps are"
                                 + " those of a cold unit at high speed."),
                 new Picture(
                         "drives-" + number,

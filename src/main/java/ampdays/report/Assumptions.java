@@ -48,9 +48,10 @@ final class Assumptions {
                 "assumptions",
                 "Assumptions",
                 Stream.of(
-                        new Text("Every figure of this document rests on the values below, those of "
-                                + Say.quoted(material.best().result().option())
-                                + ". A guess is an estimate of ours; the range is what is usual for the class of part."),
+                        new Text(
+                                "Every figure of this document rests on the values below, those of "
+                                        + Say.quoted(material.best().result().option())
+                                        + ". A guess is an estimate of ours; the range is what is usual for the class of part."),
                         new Heading("Measure this first"),
                         Points.of(made.measureFirst()),
                         made.sheet()));
@@ -105,15 +106,15 @@ final class Assumptions {
                         Column.words("from, note")),
                 byMark.values().stream().flatMap(List::stream).toList(),
                 Form.VALUES,
-                List.of("“as told”: said in the scenario without a mark. The scenario’s own words are those of its file;"
-                        + " the reference page lists what each key means."));
+                List.of(
+                        "“as told”: said in the scenario without a mark. The scenario’s own words are those of its file;"
+                                + " the reference page lists what each key means."));
     }
 
     private String shown(Value value) {
         return value.dimension().isEmpty()
                 ? value.text().lines().reduce((a, b) -> a + "; " + b).orElse("")
-                : material.units()
-                        .written(value.text(), value.dimension().get(), value.number());
+                : material.units().written(value.text(), value.dimension().get(), value.number());
     }
 
     private String range(String path) {

@@ -47,15 +47,15 @@ public sealed interface Block {
      * @param form how it is laid out
      * @param notes below it
      */
-    record Sheet(String caption, List<Column> heads, List<Row> rows, Form form, List<String> notes)
-            implements Block {
+    record Sheet(String caption, List<Column> heads, List<Row> rows, Form form, List<String> notes) implements Block {
         public Sheet {
             heads = List.copyOf(heads);
             rows = List.copyOf(rows);
             notes = List.copyOf(notes);
             for (Row row : rows) {
                 if (row.cells().size() != heads.size()) {
-                    throw new IllegalArgumentException(caption + ": a row has " + row.cells().size() + " cells");
+                    throw new IllegalArgumentException(
+                            caption + ": a row has " + row.cells().size() + " cells");
                 }
             }
         }

@@ -23,10 +23,11 @@ final class Cautions {
                 "cautions",
                 "Cautions",
                 Stream.of(
-                        new Text("This is an estimate, not a code check. Have the installation planned and inspected by a"
-                                + " licensed person. The vehicle maker’s body-builder rules come first, then the codes of the"
-                                + " place: among them, as they apply, NFPA 1192, NEC article 551, ANSI/RVIA LV, ABYC E-11 and E-13,"
-                                + " ISO 13297, AS/NZS 3001.2, and for listed batteries UL 1973, UL 2271 and IEC 62619."),
+                        new Text(
+                                "This is an estimate, not a code check. Have the installation planned and inspected by a"
+                                        + " licensed person. The vehicle maker’s body-builder rules come first, then the codes of the"
+                                        + " place: among them, as they apply, NFPA 1192, NEC article 551, ANSI/RVIA LV, ABYC E-11 and E-13,"
+                                        + " ISO 13297, AS/NZS 3001.2, and for listed batteries UL 1973, UL 2271 and IEC 62619."),
                         new Points(List.of(
                                 new Point(
                                         "Carbon monoxide.",

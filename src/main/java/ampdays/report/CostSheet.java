@@ -40,7 +40,9 @@ final class CostSheet {
         }
         OptionalDouble whole = shop.get().price(option.result().option());
         List<Line> lines = lines(option);
-        if (whole.isPresent() || lines.isEmpty() || lines.stream().anyMatch(line -> line.unitPrice().isEmpty())) {
+        if (whole.isPresent()
+                || lines.isEmpty()
+                || lines.stream().anyMatch(line -> line.unitPrice().isEmpty())) {
             return whole;
         }
         return OptionalDouble.of(
@@ -63,16 +65,12 @@ final class CostSheet {
         more(
                 lines,
                 Item.CHARGER,
-                number(is, "factory-alternator.charger") - number(was, "factory-alternator.charger")
-                        + number(is, "shore-charger.rated") - number(was, "shore-charger.rated"));
-        more(
-                lines,
-                Item.SECOND_ALTERNATOR,
-                was.has("second-alternator") ? 0 : number(is, "second-alternator.rated"));
-        more(
-                lines,
-                Item.INSULATION,
-                (number(is, "cabin.insulation") - number(was, "cabin.insulation")) / FOAM_STEP_M);
+                number(is, "factory-alternator.charger")
+                        - number(was, "factory-alternator.charger")
+                        + number(is, "shore-charger.rated")
+                        - number(was, "shore-charger.rated"));
+        more(lines, Item.SECOND_ALTERNATOR, was.has("second-alternator") ? 0 : number(is, "second-alternator.rated"));
+        more(lines, Item.INSULATION, (number(is, "cabin.insulation") - number(was, "cabin.insulation")) / FOAM_STEP_M);
         String covers = is.word("cabin.covers");
         more(lines, Item.COVERS, covers.equals(was.word("cabin.covers")) || covers.equals("none") ? 0 : 1);
         more(lines, Item.COOLING, is.has("cooling") && !was.has("cooling") ? 1 : 0);

@@ -49,9 +49,7 @@ final class Duties {
         park(points);
         cool(points);
         hookUp(points);
-        points.add(new Point(
-                "Never idle asleep.",
-                "The engine stays off while anybody sleeps in or beside the van."));
+        points.add(new Point("Never idle asleep.", "The engine stays off while anybody sleeps in or beside the van."));
         points.add(new Point(
                 "Watch one number.",
                 "At " + Say.percent(material.comparison().reserveShare())
@@ -61,7 +59,8 @@ final class Duties {
 
     private void drive(List<Point> points) {
         double hours = trip.kindOfDay().stream()
-                .mapToDouble(kind -> minutes(trip.kinds().get(kind), s -> s.vehicle().moves()) / 60.0)
+                .mapToDouble(
+                        kind -> minutes(trip.kinds().get(kind), s -> s.vehicle().moves()) / 60.0)
                 .sum();
         if (hours == 0) {
             return;
@@ -72,7 +71,8 @@ final class Duties {
                 ? Say.number(" Each hour brings about %.1f kWh.", wh / hours / 1000)
                 : "";
         points.add(new Point(
-                "Drive as planned.", Say.capital(byKind(kind -> minutes(kind, s -> s.vehicle().moves()))) + "." + worth));
+                "Drive as planned.",
+                Say.capital(byKind(kind -> minutes(kind, s -> s.vehicle().moves()))) + "." + worth));
     }
 
     private void park(List<Point> points) {
@@ -81,17 +81,18 @@ final class Duties {
         for (DayKind kind : trip.kinds()) {
             List<String> where = new ArrayList<>();
             stretches(kind, s -> isDay(s) && light(s) > MOST_PART_SHADE, "in full sun", where);
-            stretches(kind, s -> isDay(s) && light(s) > MOST_SHADE && light(s) <= MOST_PART_SHADE, "in part shade", where);
+            stretches(
+                    kind,
+                    s -> isDay(s) && light(s) > MOST_SHADE && light(s) <= MOST_PART_SHADE,
+                    "in part shade",
+                    where);
             stretches(kind, s -> isDay(s) && light(s) <= MOST_SHADE, "in shade", where);
             if (!where.isEmpty()) {
                 places.add(String.join(", ", where) + (trip.kinds().size() > 1 ? " (" + kind.name() + ")" : ""));
             }
         }
         if (sunCounts && !places.isEmpty()) {
-            points.add(new Point(
-                    "Park like this.",
-                    Say.capital(String.join("; ", places))
-                            + "."));
+            points.add(new Point("Park like this.", Say.capital(String.join("; ", places)) + "."));
         }
     }
 
@@ -107,16 +108,15 @@ final class Duties {
             }
         }
         if (!set.isEmpty()) {
-            points.add(new Point(
-                    "Keep the thermostat.",
-                    Say.listed(set) + "; colder empties the bank sooner."));
+            points.add(new Point("Keep the thermostat.", Say.listed(set) + "; colder empties the bank sooner."));
         }
         String to = values.word("cooling.pre-cool.to");
         if (!to.isEmpty() && !to.equals("off")) {
             points.add(new Point(
                     "Pre-cool.",
                     "Let the cabin cool down to "
-                            + say.units().written(to, Dimension.TEMPERATURE, values.number("cooling.pre-cool.to")) + " with "
+                            + say.units().written(to, Dimension.TEMPERATURE, values.number("cooling.pre-cool.to"))
+                            + " with "
                             + values.word("cooling.pre-cool.when") + "."));
         }
         if (!values.word("cabin.covers").equals("none")) {

@@ -56,9 +56,10 @@ final class EnergyPart {
                 heads,
                 rows,
                 Form.PLAIN,
-                List.of("Sources are what comes in, uses what arrives; sources less uses and losses is the change of store."
-                        + " “unserved” was asked for and not delivered, “curtailed” is sun that nothing could take;"
-                        + " both stand outside the sum."));
+                List.of(
+                        "Sources are what comes in, uses what arrives; sources less uses and losses is the change of store."
+                                + " “unserved” was asked for and not delivered, “curtailed” is sun that nothing could take;"
+                                + " both stand outside the sum."));
     }
 
     private static boolean anything(Material material, Account account) {

@@ -39,7 +39,8 @@ final class MassSheet {
         if (values.has("solar")) {
             double watts = values.number("solar.power");
             boolean bonded = values.number("solar.gap") < 0.001;
-            parts.add(new Part("panels with mounts", watts * (bonded ? 0.015 : 0.06), watts * (bonded ? 0.025 : 0.085)));
+            parts.add(
+                    new Part("panels with mounts", watts * (bonded ? 0.015 : 0.06), watts * (bonded ? 0.025 : 0.085)));
         }
         if (values.has("factory-alternator")) {
             boolean few = values.number("factory-alternator.charger") < FEW_CHARGER_A;
@@ -55,7 +56,8 @@ final class MassSheet {
         if (values.has("cooling")) {
             parts.add(new Part("air conditioner", 20, 35));
         }
-        double foamM3 = values.number("cabin.insulation") * (values.number("cabin.roof") + values.number("cabin.walls"));
+        double foamM3 =
+                values.number("cabin.insulation") * (values.number("cabin.roof") + values.number("cabin.walls"));
         parts.add(new Part("foam in roof and walls", foamM3 * FOAM_LOW_KG_M3, foamM3 * FOAM_HIGH_KG_M3));
         return parts;
     }

@@ -13,9 +13,11 @@ final class NotPromised {
         List<String> texts = new ArrayList<>();
         texts.add("The same in another year: these are " + trip.days() + " days from " + Say.day(trip.start())
                 + " in the weather of one file.");
-        texts.add("The same with other habits: who drives less, parks under trees or cools deeper comes to other figures.");
-        texts.add("Safety for a child or a pet left alone: when the cooling stops, a parked van is dangerously hot within the"
-                + " hour.");
+        texts.add(
+                "The same with other habits: who drives less, parks under trees or cools deeper comes to other figures.");
+        texts.add(
+                "Safety for a child or a pet left alone: when the cooling stops, a parked van is dangerously hot within the"
+                        + " hour.");
         texts.add("Years of life of any part; and it is not a code check: have the installation inspected by a licensed"
                 + " person.");
         return texts;

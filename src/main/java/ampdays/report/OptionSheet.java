@@ -35,10 +35,15 @@ final class OptionSheet {
         column("Option", false, option -> option.result().option());
         column("Bank lasts", true, option -> Say.lasts(option.result()));
         column("Comfortable nights", true, option -> Say.nights(option.result()));
-        column("Engine only to charge", true, option -> Say.hours(option.result().engineChargingHours()));
+        column(
+                "Engine only to charge",
+                true,
+                option -> Say.hours(option.result().engineChargingHours()));
         column("Fuel for charging", true, option -> say.fuel(option.result().fuelLitres()));
-        column("Weight of its parts", true, option -> say.mass(
-                MassSheet.middleKg(material.values(option), material.variant(option))));
+        column(
+                "Weight of its parts",
+                true,
+                option -> say.mass(MassSheet.middleKg(material.values(option), material.variant(option))));
         if (material.options().stream().anyMatch(option -> costs.total(option).isPresent())) {
             column("Price of the change", true, costs::shown);
         }
@@ -65,7 +70,8 @@ final class OptionSheet {
         StringBuilder note = new StringBuilder("“Bank lasts”: until the charge first falls to "
                 + Say.percent(material.comparison().reserveShare())
                 + "; “holds”: it never does, and does not trend down either.");
-        material.shop().ifPresent(shop -> shop.terms().forEach(term -> note.append(' ').append(term)));
+        material.shop()
+                .ifPresent(shop -> shop.terms().forEach(term -> note.append(' ').append(term)));
         return List.of(note.toString());
     }
 

@@ -39,15 +39,18 @@ final class PlainVerdict {
             return (holding.size() == 1 ? "Only " : "") + Say.quoted(best.option()) + " "
                     + (holding.size() == 1 ? "holds " : "holds best ") + trip + nights(best) + ".";
         }
-        return "No option holds " + trip + ". " + Say.capital(name(best)) + " comes nearest: the bank "
-                + fate(best) + nights(best) + ".";
+        return "No option holds " + trip + ". " + Say.capital(name(best)) + " comes nearest: the bank " + fate(best)
+                + nights(best) + ".";
     }
 
     /** What becomes of the others, and what a day asks for. */
     String reasons() {
         StringBuilder text = new StringBuilder();
         if (best != base) {
-            text.append("As it is, the bank ").append(fate(base)).append(nights(base)).append(". ");
+            text.append("As it is, the bank ")
+                    .append(fate(base))
+                    .append(nights(base))
+                    .append(". ");
         }
         text.append(balance());
         next().ifPresent(other -> text.append(" Next best is ")
@@ -87,7 +90,8 @@ final class PlainVerdict {
                 .max(Map.Entry.comparingByValue())
                 .filter(most -> totalWh > 0)
                 .map(most -> Say.number("A day asks for %.1f kWh, ", totalWh / base.tripDays() / 1000)
-                        + Say.number("%.1f of them for ", most.getValue() / base.tripDays() / 1000) + most.getKey()
+                        + Say.number("%.1f of them for ", most.getValue() / base.tripDays() / 1000)
+                        + most.getKey()
                         + Say.number(
                                 "; as it is, sun and engine bring %.1f kWh.",
                                 base.energy().sourcesWh() / base.tripDays() / 1000))
@@ -121,5 +125,4 @@ final class PlainVerdict {
                                 ? "all " + run.nights() + " nights"
                                 : run.comfortableNights() + " of " + run.nights() + " nights");
     }
-
 }

@@ -56,10 +56,11 @@ public final class ProposalMaker {
                 "trip",
                 "The trip",
                 Stream.concat(
-                        Stream.of(new Picture(
-                                "charge",
-                                SocChart.of(material.comparison()),
-                                "Charge of the bank of every option; shaded: dark. A ring marks the first time at the reserve.")),
+                        Stream.of(
+                                new Picture(
+                                        "charge",
+                                        SocChart.of(material.comparison()),
+                                        "Charge of the bank of every option; shaded: dark. A ring marks the first time at the reserve.")),
                         cabins));
     }
 
@@ -70,7 +71,10 @@ public final class ProposalMaker {
                 Stream.concat(
                         Stream.of(MassSheet.sheet(material, say)),
                         new CostSheet(material)
-                                .sheet().<Block>map(sheet -> sheet).or(() -> java.util.Optional.of(noPrices())).stream()));
+                                        .sheet()
+                                        .<Block>map(sheet -> sheet)
+                                        .or(() -> java.util.Optional.of(noPrices()))
+                                        .stream()));
     }
 
     private static Text noPrices() {

@@ -15,8 +15,8 @@ final class Provenance {
     static Part of(Material material) {
         List<Row> rows = new ArrayList<>();
         rows.add(Row.of(List.of("program", material.program())));
-        rows.add(Row.of(List.of(
-                "date", material.date().map(Say::day).orElse("none given (--date YYYY-MM-DD puts one here)"))));
+        rows.add(Row.of(
+                List.of("date", material.date().map(Say::day).orElse("none given (--date YYYY-MM-DD puts one here)"))));
         rows.add(Row.of(List.of("units", material.units().word())));
         rows.add(Row.of(List.of("seed", "none; nothing here is drawn at random")));
         material.inputs()

@@ -41,9 +41,7 @@ record Say(UnitSystem units) {
         if (run.holds()) {
             return "holds";
         }
-        return Double.isNaN(run.daysToEmpty())
-                ? "over " + days(run.tripDays()) + ", falling"
-                : days(run.daysToEmpty());
+        return Double.isNaN(run.daysToEmpty()) ? "over " + days(run.tripDays()) + ", falling" : days(run.daysToEmpty());
     }
 
     static String nights(RunResult run) {
@@ -85,7 +83,9 @@ record Say(UnitSystem units) {
     /** Names as a list that can be read aloud. */
     static String listed(List<String> words) {
         int last = words.size() - 1;
-        return last < 1 ? String.join("", words) : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+        return last < 1
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     static String capital(String text) {

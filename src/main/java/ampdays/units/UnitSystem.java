@@ -86,13 +86,15 @@ public enum UnitSystem {
 
     /** With its zeros: 1.0 gal. */
     private static String twoDigits(Unit unit, double base) {
-        return unit.write(new BigDecimal(base / unit.factor()).round(new MathContext(2)).toPlainString());
+        return unit.write(
+                new BigDecimal(base / unit.factor()).round(new MathContext(2)).toPlainString());
     }
 
     /** A text that a person wrote, with the other units behind it or in its place where there are any. */
     public String written(String text, Dimension dimension, double base) {
         Optional<Unit> other = other(dimension);
-        boolean isOther = other.map(unit -> text.strip().endsWith(unit.symbol())).orElse(false);
+        boolean isOther =
+                other.map(unit -> text.strip().endsWith(unit.symbol())).orElse(false);
         return switch (this) {
             case METRIC -> isOther ? Units.shown(dimension).show(base, 3) : text;
             case US -> other.isEmpty() || isOther ? text : other.get().show(base, 3);
@@ -113,7 +115,8 @@ public enum UnitSystem {
             case US -> other.orElse(metric).show(base, digits);
             case BOTH ->
                 metric.show(base, digits)
-                        + other.map(unit -> " (" + unit.show(base, digits) + ")").orElse("");
+                        + other.map(unit -> " (" + unit.show(base, digits) + ")")
+                                .orElse("");
         };
     }
 

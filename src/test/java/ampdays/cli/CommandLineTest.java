@@ -48,8 +48,10 @@ class CommandLineTest {
                         "matters",
                         "failures",
                         "wiring",
+                        "proposal",
                         "audit",
                         "commission",
+                        "reconcile",
                         "weather",
                         "presets",
                         "Exit codes");

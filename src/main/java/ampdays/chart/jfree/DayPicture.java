@@ -76,7 +76,8 @@ record DayPicture(DayChart chart) implements Picture {
                 pen.style().heading(),
                 Style.INK);
 
-        Panel soc = new Panel(strip(left, SOC_TOP, wide, socHeight()), axes.hours(), axes.percent()).withoutWordsBelow();
+        Panel soc =
+                new Panel(strip(left, SOC_TOP, wide, socHeight()), axes.hours(), axes.percent()).withoutWordsBelow();
         shadeSleep(pen, soc, day);
         soc.line(places(day.socPercent().size(), true), day.socPercent(), SOC_LOOK);
         soc.draw(pen.graphics());

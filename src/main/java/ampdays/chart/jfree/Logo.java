@@ -40,7 +40,6 @@ public final class Logo {
         graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
         graphics.drawImage(read.getScaledInstance(width, height, java.awt.Image.SCALE_AREA_AVERAGING), 0, 0, null);
         graphics.dispose();
-        return Optional.of(
-                Png.encode(((DataBufferInt) image.getRaster().getDataBuffer()).getData(), width, height));
+        return Optional.of(Png.encode(((DataBufferInt) image.getRaster().getDataBuffer()).getData(), width, height));
     }
 }

@@ -3,7 +3,6 @@ package ampdays.report.page;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.report.Block.Picture;
 import ampdays.report.Proposal;
-import ampdays.report.page.template.JteproposalGenerated;
 import gg.jte.html.HtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import java.io.IOException;

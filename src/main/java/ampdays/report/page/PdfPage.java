@@ -74,8 +74,7 @@ public final class PdfPage {
 
     private byte[] write(Optional<byte[]> logo, LocalDate date, Consumer<String> complaints) throws IOException {
         String style = HtmlPage.resource(STYLE) + sheet() + sizes();
-        String page =
-                HtmlPage.fill(new PageModel(proposal, logo.map(HtmlPage::address), style, Map.of(), true));
+        String page = HtmlPage.fill(new PageModel(proposal, logo.map(HtmlPage::address), style, Map.of(), true));
         XRLog.setLoggingEnabled(false);
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.withHtmlContent(page.substring(page.indexOf("<html")), "");

@@ -1,0 +1,280 @@
+package ampdays.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The proposal as a client gets it. Where no source is named, the requirement is the program's own: practice, no source. */
+class ProposalCommandTest {
+    private static final String DEMO = "scenarios/desert-survey.yaml";
+    private static final Path README_PICTURE = Path.of("docs/pictures/proposal.png");
+    private static final Pattern ROW = Pattern.compile("<tr class=\"(?:chosen|other)\">(.*?)</tr>", Pattern.DOTALL);
+    private static final Pattern CELL = Pattern.compile("<t[hd][^>]*><bdi>(.*?)</bdi></t[hd]>", Pattern.DOTALL);
+
+    @TempDir
+    private static Path folder;
+
+    private static String page;
+
+    @TempDir
+    private Path own;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    private int run(String... args) {
+        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
+    }
+
+    @BeforeAll
+    static void theDemoForNobody() throws IOException {
+        StringWriter told = new StringWriter();
+        String[] args = {"proposal", DEMO, "--units", "metric", "--date", "2026-03-31", "--out", folder.toString()};
+        assertThat(Main.run(new PrintWriter(told), new PrintWriter(told), args))
+                .as(told.toString())
+                .isZero();
+        page = Files.readString(folder.resolve("proposal.html"));
+    }
+
+    /** The rows of the first table, by the name in their first cell. */
+    private static Map<String, List<String>> options(String html) {
+        String table = html.substring(html.indexOf("<table"), html.indexOf("</table>"));
+        Map<String, List<String>> rows = new LinkedHashMap<>();
+        Matcher row = ROW.matcher(table);
+        while (row.find()) {
+            List<String> cells = new ArrayList<>();
+            Matcher cell = CELL.matcher(row.group(1));
+            while (cell.find()) {
+                cells.add(cell.group(1));
+            }
+            rows.put(cells.get(0), cells);
+        }
+        return rows;
+    }
+
+    @Test
+    void tableCellsEqualTheSummaryOfCompare() throws IOException {
+        assertThat(run("compare", DEMO, "--out", own.toString())).isZero();
+        JsonNode summary =
+                new ObjectMapper().readTree(own.resolve("summary.json").toFile());
+        Map<String, List<String>> rows = options(page);
+        assertThat(rows).hasSize(summary.get("options").size());
+        for (JsonNode option : summary.get("options")) {
+            List<String> cells = rows.get(option.get("name").asText());
+            String lasts = option.get("holds").asBoolean()
+                    ? "holds"
+                    : String.format(
+                            Locale.ROOT, "%.1f days", option.get("daysToEmpty").asDouble());
+            double litres = option.get("fuelLitres").asDouble();
+            assertThat(cells)
+                    .contains(
+                            lasts,
+                            option.get("comfortableNights").asInt() + " of "
+                                    + option.get("nights").asInt(),
+                            String.format(Locale.ROOT, litres < 10 ? "%.1f L" : "%.0f L", litres));
+        }
+    }
+
+    @Test
+    void nothingInThePageRunsOrFetches() {
+        assertThat(page)
+                .contains("Content-Security-Policy", "default-src 'none'")
+                .doesNotContainPattern("<script|<iframe|<link|@import|\\son[a-z]+=")
+                .doesNotContainPattern("(?:src|href)=\"(?!data:image/png|#)")
+                .doesNotContainPattern("url\\((?!#)");
+        assertThat(folder.resolve("proposal.html").toFile().length()).isLessThan(1_500_000);
+    }
+
+    @Test
+    void withoutPricesThereIsNoPriceColumn() {
+        assertThat(page).doesNotContain("Price of the change").contains("The shop gave no prices");
+    }
+
+    @Test
+    void pricesAreCountedFromWhatIsAdded() throws IOException {
+        Path shop = Files.writeString(
+                own.resolve("shop.yaml"),
+                "name: Invented\ncurrency: EUR\nprices: {battery: 500, solar: 300}\noptions: {less heat: 2350}\n");
+        assertThat(run("proposal", DEMO, "--brief", "--shop", shop.toString(), "--out", own.toString()))
+                .isZero();
+        Map<String, List<String>> rows = options(Files.readString(own.resolve("proposal.html")));
+        // 300 W more panels at 300 for 100 W; 300 Ah more bank at 12.8 V and 500 for a kWh
+        assertThat(rows.get("more solar")).contains("900 EUR");
+        assertThat(rows.get("bigger bank")).contains("1,920 EUR");
+        assertThat(rows.get("less heat")).contains("2,350 EUR");
+        assertThat(rows.get("second alternator")).doesNotContain("0 EUR").contains("–");
+    }
+
+    @Test
+    void aPriceForAnUnknownOptionIsRefused() throws IOException {
+        Path shop = Files.writeString(
+                own.resolve("shop.yaml"), "name: Invented\ncurrency: EUR\noptions: {more solr: 900}\n");
+        assertThat(run("proposal", DEMO, "--shop", shop.toString(), "--out", own.toString()))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString())
+                .contains("shop.yaml: options has a price for \"more solr\"", "Did you mean \"more solar\"?");
+        assertThat(own.resolve("proposal.html")).doesNotExist();
+    }
+
+    @Test
+    void guessesComeFirstAmongTheAssumptionsAndHashesLast() {
+        String values = page.substring(page.indexOf("Every value in force"));
+        assertThat(values.indexOf(">guess<")).isPositive().isLessThan(values.indexOf(">practice<"));
+        assertThat(values.lastIndexOf(">guess<")).isLessThan(values.indexOf(">practice<"));
+        assertThat(page)
+                .contains("Measure this first", "31 March 2026", "scenario desert-survey.yaml")
+                .containsPattern("<bdi>[0-9a-f]{64}</bdi>");
+    }
+
+    @Test
+    void theSameInputsGiveTheSameBytes() throws IOException {
+        String[] args = {"proposal", DEMO, "--units", "metric", "--date", "2026-03-31", "--out", own.toString()};
+        assertThat(run(args)).isZero();
+        for (String name : List.of("proposal.html", "proposal.pdf")) {
+            assertThat(own.resolve(name)).hasSameBinaryContentAs(folder.resolve(name));
+        }
+    }
+
+    @Test
+    void thePdfHasTextEmbeddedFontsBookmarksAndTheClientsPageOnOneSheet() throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve("proposal.pdf").toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            stripper.setEndPage(1);
+            String first = stripper.getText(pdf);
+            assertThat(first)
+                    .contains("Only “second alternator” holds", "What you do for it", "What it does not promise")
+                    .contains("licensed", "Page 1 of " + pdf.getNumberOfPages(), "outside", "cabin")
+                    .doesNotContain("The trip");
+            stripper.setStartPage(2);
+            stripper.setEndPage(pdf.getNumberOfPages());
+            assertThat(stripper.getText(pdf)).contains("The trip", "Cautions", "Carbon monoxide", "Page 2 of ");
+            for (PDPage sheet : pdf.getPages()) {
+                for (COSName font : sheet.getResources().getFontNames()) {
+                    assertThat(sheet.getResources().getFont(font).isEmbedded()).isTrue();
+                }
+            }
+            assertThat(pdf.getDocumentCatalog().getDocumentOutline().children())
+                    .extracting(PDOutlineItem::getTitle)
+                    .startsWith("The answer", "The trip", "Energy of a day")
+                    .endsWith("How it was made", "Cautions");
+        }
+    }
+
+    /** README shows the first page as it is today; {@code -Dampdays.update=true} writes the picture anew. */
+    @Test
+    void readmeShowsTodaysFirstPage() throws IOException {
+        assertThat(run("proposal", DEMO, "--out", own.toString())).isZero();
+        BufferedImage today;
+        try (PDDocument pdf = Loader.loadPDF(own.resolve("proposal.pdf").toFile())) {
+            today = new PDFRenderer(pdf).renderImageWithDPI(0, 90);
+        }
+        if (Boolean.getBoolean("ampdays.update")) {
+            ImageIO.write(today, "png", README_PICTURE.toFile());
+        }
+        BufferedImage shown = ImageIO.read(README_PICTURE.toFile());
+        assertThat(shown.getWidth()).isEqualTo(today.getWidth());
+        assertThat(shown.getHeight()).isEqualTo(today.getHeight());
+        // edges of letters may differ by Java runtime; a changed number moves more
+        assertThat(unlike(shown, today)).isLessThan(20);
+        String html = Files.readString(own.resolve("proposal.html"));
+        Matcher verdict =
+                Pattern.compile("<p class=\"verdict\"><bdi>(.*?)</bdi>").matcher(html);
+        assertThat(verdict.find()).isTrue();
+        assertThat(Files.readString(Path.of("README.md")))
+                .contains("![" + verdict.group(1) + "](" + README_PICTURE + ")")
+                .contains("./ampdays proposal " + DEMO);
+    }
+
+    /** How many points differ much. */
+    private static int unlike(BufferedImage a, BufferedImage b) {
+        int count = 0;
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                int green = (a.getRGB(x, y) >> 8 & 0xFF) - (b.getRGB(x, y) >> 8 & 0xFF);
+                count += Math.abs(green) > 96 ? 1 : 0;
+            }
+        }
+        return count;
+    }
+
+    @Test
+    void hostileTextEndsAsText() throws IOException {
+        String evil = "</bdi><script>alert(1)</script>\\\" onload=\\\"x \\u202Egnp.exe\\u202C ]]> &amp; %s";
+        String longWord = "x".repeat(10_000);
+        String scenario = Files.readString(Path.of(DEMO))
+                .replace("title: Desert survey, two people, fourteen days in July", "title: \"" + evil + "\"")
+                .replace("more solar:", "\"" + evil + "\":")
+                .replace("bigger bank: {", "? " + longWord + "\n  : {")
+                .replace("roof fan:", "\"fan <img src=x onerror=y>\":")
+                .replace("../weather-profiles/low-desert-summer.csv", "weather.csv");
+        Path file = Files.writeString(own.resolve("evil.yaml"), scenario);
+        Files.copy(Path.of("weather-profiles/low-desert-summer.csv"), own.resolve("weather.csv"));
+        Path shop = Files.writeString(
+                own.resolve("shop.yaml"),
+                "name: \"" + evil + "\"\ncontact: [\"" + evil + "\"]\ncurrency: \"<b>\"\nprices: {solar: 1}\ntax: \""
+                        + evil + "\"\n");
+        String[] args = {
+            "proposal",
+            file.toString(),
+            "--shop",
+            shop.toString(),
+            "--for",
+            "<b>\u202Ex\u0001 & \"y\"",
+            "--out",
+            own.toString()
+        };
+        assertThat(run(args)).as(err.toString()).isZero();
+        String html = Files.readString(own.resolve("proposal.html"));
+        assertThat(html)
+                .contains("&lt;script&gt;alert(1)")
+                .doesNotContainPattern("<script|<img src=x|<b>|\u202E|\u0001")
+                .doesNotContainPattern("<[^>]*\\sonload=");
+        assertThat(html.length()).isLessThan(1_500_000);
+        try (PDDocument pdf = Loader.loadPDF(own.resolve("proposal.pdf").toFile())) {
+            assertThat(new PDFTextStripper().getText(pdf)).contains("<script>alert(1)</script>");
+        }
+    }
+
+    @Test
+    void wrongWordsOnTheLineAreToldPlainly() {
+        String[][] wrong = {
+            {"--date", "31.3.2026", "--date \"31.3.2026\" is not a date. Write it like: --date 2026-03-31."},
+            {"--units", "imperial", "--units \"imperial\" is not one of its choices: us, metric, both."},
+            {"--paper", "A5", "--paper \"A5\" is not one of its choices: A4, letter."},
+            {"--for", "a\nb", "--for has 3 letters in 2 lines; it is one line of at most 300 letters."},
+            {"--shop", "nowhere.yaml", "nowhere.yaml: there is no such file. Check the path."},
+        };
+        for (String[] one : wrong) {
+            err.getBuffer().setLength(0);
+            assertThat(run("proposal", DEMO, one[0], one[1], "--out", own.toString()))
+                    .isIn(Exit.WRONG_INPUT, Exit.FILE_TROUBLE);
+            assertThat(err.toString().strip()).isEqualTo(one[2]);
+            assertThat(own.toFile().list()).isEmpty();
+        }
+    }
+}

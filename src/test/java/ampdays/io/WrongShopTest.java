@@ -1,0 +1,92 @@
+package ampdays.io;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import ampdays.shop.Item;
+import ampdays.shop.Shop;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Wrong shop files and the exact message each gets, and the right one; there is no outside source for the wording. */
+class WrongShopTest {
+    private static final String RIGHT = WrongScenarioTest.resource("right-shop.yaml");
+
+    @TempDir
+    private Path folder;
+
+    record Case(String name, String taken, String put, List<String> messages) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    @BeforeEach
+    void pictures() throws IOException {
+        Files.write(folder.resolve("logo.png"), header(300, 100));
+        Files.write(folder.resolve("huge.png"), header(60_000, 60_000));
+        Files.writeString(
+                folder.resolve("external.svg"),
+                "<svg xmlns=\"http://www.w3.org/2000/svg\"><image href=\"http://example.invalid/x.png\"/></svg>");
+        Files.writeString(
+                folder.resolve("bomb.svg"),
+                "<?xml version=\"1.0\"?><!DOCTYPE svg [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;\">]><svg>&b;</svg>");
+    }
+
+    /** The first chunk of a PNG that says how large it is (ISO/IEC 15948:2004, 11.2.2). */
+    private static byte[] header(int width, int height) {
+        ByteBuffer bytes = ByteBuffer.allocate(33);
+        bytes.put(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R'});
+        bytes.putInt(width).putInt(height);
+        return bytes.array();
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void eachMistakeGetsItsMessages(Case wrong) throws IOException {
+        assertThat(wrong.taken().equals("WHOLE") || RIGHT.contains(wrong.taken()))
+                .isTrue();
+        String text = wrong.taken().equals("WHOLE") ? wrong.put() : RIGHT.replace(wrong.taken(), wrong.put());
+        Path file = Files.writeString(folder.resolve("shop.yaml"), text);
+        InputException refused = catchThrowableOfType(InputException.class, () -> ShopReader.read(file));
+        assertThat(refused.problems().stream().map(InputProblem::toString)).containsExactlyElementsOf(wrong.messages());
+    }
+
+    static Stream<Case> cases() {
+        List<Case> cases = new ArrayList<>();
+        for (String block : WrongScenarioTest.resource("wrong-shops.txt").split("(?m)^=== ", -1)) {
+            if (!block.isBlank()) {
+                List<String> lines = block.lines().toList();
+                cases.add(new Case(
+                        lines.get(0),
+                        lines.get(1).substring(2),
+                        lines.get(2).substring(2).replace("\\n", "\n"),
+                        lines.subList(3, lines.size())));
+            }
+        }
+        return cases.stream();
+    }
+
+    @Test
+    void theRightOneIsReadWhole() throws Exception {
+        Shop shop = ShopReader.read(Files.writeString(folder.resolve("shop.yaml"), RIGHT));
+        assertThat(shop.name()).isEqualTo("Invented workshop");
+        assertThat(shop.contact()).containsExactly("12 Invented Street");
+        assertThat(shop.price(Item.SOLAR)).hasValue(320.5);
+        assertThat(shop.price(Item.COVERS)).isEmpty();
+        assertThat(shop.price("less heat")).hasValue(2350);
+        assertThat(shop.terms()).containsExactly("Sales tax not included.", "Prices hold for 60 days.");
+        assertThat(shop.logo()).isPresent();
+    }
+}
