@@ -23,6 +23,7 @@ import ampdays.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -79,6 +80,10 @@ record ProposalWork(
         if (shopFile.isPresent()) {
             inputs.add(Loaded.input("shop", shopFile.get().getFileName().toString(), shopFile.get()));
         }
+        Optional<Path> logo = shop.flatMap(Shop::logo);
+        if (logo.isPresent()) {
+            inputs.add(Loaded.input("logo", logo.get().getFileName().toString(), logo.get()));
+        }
         Material material = new Material(
                 loaded.file(), comparison, PresetReader.presets(), shop, reference, date, units, program, inputs);
         return ProposalMaker.of(material, brief);
@@ -107,14 +112,14 @@ record ProposalWork(
     }
 
     private Optional<byte[]> logo(Optional<Shop> shop) throws IOException, InputException {
-        Optional<Shop.Logo> given = shop.flatMap(Shop::logo);
+        Optional<Path> given = shop.flatMap(Shop::logo);
         if (given.isEmpty()) {
             return Optional.empty();
         }
-        Optional<byte[]> scaled = Logo.scaled(given.get().bytes());
+        Optional<byte[]> scaled = Logo.scaled(Files.readAllBytes(given.get()));
         if (scaled.isEmpty()) {
             throw new InputException(List.of(new InputProblem(
-                    given.get().file(), 0, 0, "The picture is damaged and cannot be read. Save it anew as PNG.")));
+                    given.get().getFileName().toString(), 0, 0, "The picture is damaged and cannot be read. Save it anew as PNG.")));
         }
         return scaled;
     }

@@ -47,8 +47,7 @@ final class LogoCheck {
 
     private static boolean isSvg(byte[] bytes) {
         String head = new String(bytes, 0, Math.min(bytes.length, 2000), StandardCharsets.ISO_8859_1);
-        return head.stripLeading().startsWith("<") && (head.contains("<svg") || head.contains("<!DOCTYPE"))
-                || head.contains("<?xml");
+        return head.contains("<?xml") || head.contains("<svg") || head.contains("<!DOCTYPE");
     }
 
     private static boolean isPng(byte[] bytes) {
@@ -81,7 +80,7 @@ final class LogoCheck {
     }
 
     private static int twoBytes(byte[] bytes, int at) {
-        return (bytes[at] & 0xFF) << 8 | bytes[at + 1] & 0xFF;
+        return (bytes[at] & 0xFF) << 8 | (bytes[at + 1] & 0xFF);
     }
 
     private static int fourBytes(byte[] bytes, int at) {

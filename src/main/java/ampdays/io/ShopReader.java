@@ -174,7 +174,7 @@ public final class ShopReader {
         return Optional.of(Double.parseDouble(text));
     }
 
-    private Optional<Shop.Logo> logo(Entry entry) throws IOException {
+    private Optional<Path> logo(Entry entry) throws IOException {
         if (entry == null) {
             return Optional.empty();
         }
@@ -188,10 +188,9 @@ public final class ShopReader {
                             + " there.");
             return Optional.empty();
         }
-        byte[] bytes = LogoCheck.read(file.get());
-        Optional<String> complaint = LogoCheck.complaint(bytes);
+        Optional<String> complaint = LogoCheck.complaint(LogoCheck.read(file.get()));
         complaint.ifPresent(c -> walk.problem(entry.value(), "logo \"" + written + "\" " + c));
-        return complaint.isPresent() ? Optional.empty() : Optional.of(new Shop.Logo(written, bytes));
+        return complaint.isPresent() ? Optional.empty() : file;
     }
 
     private Optional<Path> within(String written) throws IOException {

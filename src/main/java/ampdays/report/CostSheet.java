@@ -35,7 +35,7 @@ final class CostSheet {
     /** What the change to an option costs in all; empty where a price is missing. */
     OptionalDouble total(Option option) {
         Optional<Shop> shop = material.shop();
-        if (shop.isEmpty() || option == material.base()) {
+        if (shop.isEmpty() || material.isBase(option)) {
             return OptionalDouble.empty();
         }
         OptionalDouble whole = shop.get().price(option.result().option());

@@ -56,6 +56,18 @@ public record Material(
         return options().get(results().indexOf(Verdict.best(results())));
     }
 
+    boolean isBase(Option option) {
+        return isSame(option.result(), base().result());
+    }
+
+    boolean isBest(Option option) {
+        return isSame(option.result(), best().result());
+    }
+
+    static boolean isSame(RunResult one, RunResult other) {
+        return one.option().equals(other.option());
+    }
+
     Values values(Option option) {
         return file.values(option.result().option()).orElseThrow();
     }

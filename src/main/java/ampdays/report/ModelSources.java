@@ -11,19 +11,17 @@ import java.util.stream.Stream;
 
 /** The models that took part in the figures, with their sources. Kept in step with docs/MODEL.md by a test. */
 final class ModelSources {
-    private static final Predicate<Values> ALWAYS = values -> true;
-
     /** Each source as docs/MODEL.md names it. */
     static final List<Model> ALL = List.of(
-            new Model("place of the sun", "R. Grena, 2012, Solar Energy 86, 1323", ALWAYS),
+            new Model("place of the sun", "R. Grena, 2012, Solar Energy 86, 1323", ModelSources::always),
             new Model(
                     "diffuse light, where the weather file lacks it",
                     "D. G. Erbs, S. A. Klein and J. A. Duffie, 1982, Solar Energy 28, 293",
-                    ALWAYS),
+                    ModelSources::always),
             new Model(
                     "light on roof and walls",
                     "J. E. Hay and J. A. Davies, 1980, First Canadian Solar Radiation Data Workshop, 59",
-                    ALWAYS),
+                    ModelSources::always),
             new Model(
                     "temperature of the cells",
                     "D. L. King, W. E. Boyson and J. A. Kratochvil, 2004, SAND2004-3535",
@@ -33,7 +31,7 @@ final class ModelSources {
             new Model(
                     "heat through roof, walls and glass",
                     "ASHRAE Handbook of Fundamentals (sol-air equations 28 to 30",
-                    ALWAYS),
+                    ModelSources::always),
             new Model(
                     "air conditioner, split unit of one speed",
                     "D. Cutler et al., 2013, NREL/TP-5500-56354",
@@ -93,6 +91,10 @@ final class ModelSources {
 
     private static String closed(String source) {
         return source.contains("(") && !source.contains(")") ? source + ")" : source;
+    }
+
+    private static boolean always(Values values) {
+        return true;
     }
 
     private static boolean hasAlternator(Values values) {

@@ -53,7 +53,7 @@ final class OptionSheet {
             int row = i;
             rows.add(new Row(
                     columns.stream().map(cells -> cells.get(row)).toList(),
-                    material.options().get(i) == material.best()));
+                    material.isBest(material.options().get(i))));
         }
         return new Sheet("The options side by side", heads, rows, Form.CARDS, notes());
     }

@@ -32,7 +32,7 @@ final class PlainVerdict {
     String answer() {
         List<RunResult> holding = results.stream().filter(RunResult::holds).toList();
         String trip = Say.number("for all %.0f days ", base.tripDays()) + when() + " at this place";
-        if (base.holds() && best == base) {
+        if (base.holds() && Material.isSame(best, base)) {
             return "The van holds as it is: " + trip + nights(base) + ". Nothing has to be added.";
         }
         if (best.holds()) {
@@ -46,7 +46,7 @@ final class PlainVerdict {
     /** What becomes of the others, and what a day asks for. */
     String reasons() {
         StringBuilder text = new StringBuilder();
-        if (best != base) {
+        if (!Material.isSame(best, base)) {
             text.append("As it is, the bank ")
                     .append(fate(base))
                     .append(nights(base))
@@ -64,7 +64,9 @@ final class PlainVerdict {
 
     private Optional<RunResult> next() {
         List<RunResult> others =
-                results.stream().filter(r -> r != base && r != best).toList();
+                results.stream()
+                        .filter(r -> !Material.isSame(r, base) && !Material.isSame(r, best))
+                        .toList();
         return others.isEmpty() ? Optional.empty() : Optional.of(Verdict.best(others));
     }
 

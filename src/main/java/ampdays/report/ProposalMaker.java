@@ -18,7 +18,11 @@ public final class ProposalMaker {
         this.say = new Say(material.units());
     }
 
-    /** @param brief the page for the client and the cautions alone */
+    /**
+     * Makes a proposal.
+     *
+     * @param brief the page for the client and the cautions alone
+     */
     public static Proposal of(Material material, boolean brief) {
         ProposalMaker maker = new ProposalMaker(material);
         return new Proposal(

@@ -1,5 +1,6 @@
 package ampdays.shop;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import java.util.stream.Stream;
  * What a shop says of itself and asks for its work.
  *
  * @param contact lines of address, telephone and so on
+ * @param logo a picture file that was looked into: PNG or JPEG, and not too large
  * @param currency a word that is printed behind sums
  * @param unitPrices price of one unit of each thing that it names
  * @param optionPrices price of whole options by their names; these go before what unit prices come to
@@ -19,7 +21,7 @@ import java.util.stream.Stream;
 public record Shop(
         String name,
         List<String> contact,
-        Optional<Logo> logo,
+        Optional<Path> logo,
         String currency,
         Map<Item, Double> unitPrices,
         Map<String, Double> optionPrices,
@@ -30,9 +32,6 @@ public record Shop(
         unitPrices = Map.copyOf(unitPrices);
         optionPrices = Map.copyOf(optionPrices);
     }
-
-    /** A picture file as it was read. */
-    public record Logo(String file, byte[] bytes) {}
 
     /** The lines that belong to every price. */
     public List<String> terms() {

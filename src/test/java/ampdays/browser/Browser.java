@@ -49,7 +49,11 @@ public final class Browser implements AutoCloseable {
         return PLACES.stream().filter(Files::isExecutable).findFirst();
     }
 
-    /** @param profile an empty folder */
+    /**
+     * Starts one.
+     *
+     * @param profile an empty folder
+     */
     public static Browser start(Path profile) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of(installed().orElseThrow().toString()));
         Stream.of(
@@ -149,10 +153,10 @@ public final class Browser implements AutoCloseable {
     }
 
     @Override
-    public void close() throws InterruptedException {
+    public void close() {
         socket.abort();
         process.destroy();
-        process.waitFor(PATIENCE_S, TimeUnit.SECONDS);
+        process.onExit().orTimeout(PATIENCE_S, TimeUnit.SECONDS).join();
     }
 
     private void heard(JsonNode message) {

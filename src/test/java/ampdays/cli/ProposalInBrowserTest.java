@@ -44,7 +44,7 @@ class ProposalInBrowserTest {
     }
 
     @AfterAll
-    static void close() throws InterruptedException {
+    static void close() {
         if (browser != null) {
             browser.close();
         }

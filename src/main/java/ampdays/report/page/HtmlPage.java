@@ -19,7 +19,11 @@ public final class HtmlPage {
 
     private HtmlPage() {}
 
-    /** @param logo of the shop, a PNG */
+    /**
+     * Fills the page.
+     *
+     * @param logo of the shop, a PNG
+     */
     public static String of(Proposal proposal, Paper paper, Optional<byte[]> logo, ChartRenderer charts)
             throws IOException {
         Map<String, String> drawings = new LinkedHashMap<>();
