@@ -119,7 +119,10 @@ record ProposalWork(
         Optional<byte[]> scaled = Logo.scaled(Files.readAllBytes(given.get()));
         if (scaled.isEmpty()) {
             throw new InputException(List.of(new InputProblem(
-                    given.get().getFileName().toString(), 0, 0, "The picture is damaged and cannot be read. Save it anew as PNG.")));
+                    given.get().getFileName().toString(),
+                    0,
+                    0,
+                    "The picture is damaged and cannot be read. Save it anew as PNG.")));
         }
         return scaled;
     }

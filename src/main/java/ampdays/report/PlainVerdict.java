@@ -63,10 +63,9 @@ final class PlainVerdict {
     }
 
     private Optional<RunResult> next() {
-        List<RunResult> others =
-                results.stream()
-                        .filter(r -> !Material.isSame(r, base) && !Material.isSame(r, best))
-                        .toList();
+        List<RunResult> others = results.stream()
+                .filter(r -> !Material.isSame(r, base) && !Material.isSame(r, best))
+                .toList();
         return others.isEmpty() ? Optional.empty() : Optional.of(Verdict.best(others));
     }
 

@@ -53,7 +53,9 @@ record Say(UnitSystem units) {
     }
 
     static String kwhADay(RunResult run, double wh) {
-        return Math.abs(wh) / run.tripDays() < LEAST_WH ? NONE : number("%.2f", wh / 1000 / run.tripDays()).replace('-', '\u2212');
+        return Math.abs(wh) / run.tripDays() < LEAST_WH
+                ? NONE
+                : number("%.2f", wh / 1000 / run.tripDays()).replace('-', '\u2212');
     }
 
     static String hours(double hours) {
