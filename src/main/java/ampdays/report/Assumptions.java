@@ -9,10 +9,13 @@ import ampdays.report.Block.Sheet;
 import ampdays.report.Block.Text;
 import ampdays.scenario.Mark;
 import ampdays.scenario.Origin;
+import ampdays.scenario.Presets.Preset;
 import ampdays.scenario.Registry;
 import ampdays.scenario.Value;
 import ampdays.scenario.Values;
 import ampdays.scenario.Values.Listed;
+import ampdays.units.QuantityException;
+import ampdays.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -117,15 +120,32 @@ final class Assumptions {
                 : material.units().written(value.text(), value.dimension().get(), value.number());
     }
 
+    /** Between what the members of the class usually lie, in the units of the document. */
     private String range(String path) {
         int dot = path.indexOf('.');
         String section = dot < 0 ? path : path.substring(0, dot);
         return material.presets()
                 .find(section, values.word(section + ".preset"))
-                .filter(preset -> preset.written().containsKey(path))
-                .map(preset -> preset.range(path))
-                .filter(range -> !range.isEmpty())
+                .filter(preset -> preset.written().containsKey(path)
+                        && !preset.range(path).isEmpty())
+                .map(preset -> range(path, preset))
                 .orElse(Say.NONE);
+    }
+
+    private String range(String path, Preset preset) {
+        Value low = read(path, preset.low(path));
+        Value high = read(path, preset.high(path));
+        return low.dimension().isEmpty() || material.units() == UnitSystem.METRIC
+                ? preset.range(path)
+                : material.units().range(low.dimension().get(), low.number(), high.number(), 3);
+    }
+
+    private static Value read(String path, String text) {
+        try {
+            return Registry.parameter(path).orElseThrow().read(text, Origin.DEFAULT);
+        } catch (QuantityException e) {
+            throw new IllegalStateException(path + " " + e.getMessage(), e);
+        }
     }
 
     private static String note(Value value) {

@@ -6,7 +6,6 @@ import ampdays.results.RunResult;
 import ampdays.scenario.Values;
 import ampdays.study.Comparison.Option;
 import ampdays.trip.DayKind;
-import ampdays.trip.People;
 import ampdays.trip.Stretch;
 import ampdays.trip.Trip;
 import ampdays.units.Dimension;
@@ -20,6 +19,7 @@ import java.util.function.Predicate;
 /** What the client must do for the recommended option to come out so: the timetable in words. */
 final class Duties {
     private static final int MINUTES = 1440;
+    private static final double LEAST_WORTH_WH = 50;
     private static final int MORNING = 5 * 60;
     private static final int EVENING = 19 * 60;
     private static final double MOST_PART_SHADE = 0.9;
@@ -52,8 +52,10 @@ final class Duties {
         points.add(new Point("Never idle asleep.", "The engine stays off while anybody sleeps in or beside the van."));
         points.add(new Point(
                 "Watch one number.",
-                "At " + Say.percent(material.comparison().reserveShare())
-                        + " charge switch the cooling off first; fan, refrigerator and alarms then last longest."));
+                "At " + Say.percent(material.comparison().reserveShare()) + " charge "
+                        + (values.has("cooling")
+                                ? "switch the cooling off first; fan, refrigerator and alarms then last longest."
+                                : "switch off what can wait; refrigerator and alarms then last longest.")));
         return points;
     }
 
@@ -67,7 +69,7 @@ final class Duties {
         }
         RunResult run = option.result();
         double wh = run.energy().wh(Account.FACTORY_ALTERNATOR) + run.energy().wh(Account.SECOND_ALTERNATOR);
-        String worth = wh > 0 && run.engineChargingHours() == 0
+        String worth = wh / hours > LEAST_WORTH_WH && run.engineChargingHours() == 0
                 ? Say.number(" Each hour brings about %.1f kWh.", wh / hours / 1000)
                 : "";
         points.add(new Point(
@@ -104,7 +106,8 @@ final class Duties {
         for (String who : List.of("asleep", "awake")) {
             double celsius = values.number("cabin.set." + who);
             if (!Double.isNaN(celsius)) {
-                set.add(say.celsius(celsius) + " " + who);
+                set.add(say.units().written(values.word("cabin.set." + who), Dimension.TEMPERATURE, celsius) + " "
+                        + who);
             }
         }
         if (!set.isEmpty()) {
@@ -130,13 +133,17 @@ final class Duties {
 
     private void hookUp(List<Point> points) {
         long nights = trip.kindOfDay().stream()
-                .filter(kind -> trip.kinds().get(kind).stretches().stream()
-                        .anyMatch(s -> s.hookUp() && s.people() == People.ASLEEP))
+                .filter(kind -> nightOf(trip.kinds().get(kind)).hookUp())
                 .count();
         if (nights > 0) {
             points.add(new Point(
                     "Hook up.", "The plan counts on a hook-up in " + nights + " of " + trip.days() + " nights."));
         }
+    }
+
+    /** What holds at the end of a day. */
+    private static Stretch nightOf(DayKind kind) {
+        return kind.stretches().get(kind.stretches().size() - 1);
     }
 
     private interface MinutesOf {
@@ -148,7 +155,7 @@ final class Duties {
         List<String> texts = new ArrayList<>();
         for (int i = 0; i < trip.kinds().size(); i++) {
             DayKind kind = trip.kinds().get(i);
-            if (trip.kindOfDay().contains(i)) {
+            if (trip.kindOfDay().contains(i) && minutes.of(kind) > 0) {
                 texts.add(length(minutes.of(kind)) + (trip.kinds().size() > 1 ? " on " + kind.name() : " a day"));
             }
         }
@@ -173,9 +180,17 @@ final class Duties {
     /** Clock stretches of a kind of day that are so. */
     private static void stretches(DayKind kind, Predicate<Stretch> wanted, String where, List<String> found) {
         List<String> times = new ArrayList<>();
+        int from = -1;
         for (int i = 0; i < kind.stretches().size(); i++) {
-            if (wanted.test(kind.stretches().get(i))) {
-                times.add(clock(kind.stretches().get(i).fromMinuteOfDay()) + " to " + clock(end(kind, i)));
+            boolean here = wanted.test(kind.stretches().get(i));
+            boolean goesOn = i + 1 < kind.stretches().size()
+                    && wanted.test(kind.stretches().get(i + 1));
+            if (here && from < 0) {
+                from = kind.stretches().get(i).fromMinuteOfDay();
+            }
+            if (here && !goesOn) {
+                times.add(clock(from) + " to " + clock(end(kind, i)));
+                from = -1;
             }
         }
         if (!times.isEmpty()) {

@@ -51,8 +51,16 @@ public record Material(
         return options().get(0);
     }
 
-    /** The option that is recommended: of those that hold the one that serves the sleepers best, else the nearest to it. */
+    /**
+     * The option that is recommended: the base design where it holds and no other one sleeps better; else of those that
+     * hold the one that serves the sleepers best, or the nearest to it.
+     */
     Option best() {
+        RunResult asItIs = base().result();
+        if (asItIs.holds()
+                && results().stream().noneMatch(r -> r.holds() && r.comfortableNights() > asItIs.comfortableNights())) {
+            return base();
+        }
         return options().get(results().indexOf(Verdict.best(results())));
     }
 

@@ -33,7 +33,7 @@ final class PlainVerdict {
         List<RunResult> holding = results.stream().filter(RunResult::holds).toList();
         String trip = Say.number("for all %.0f days ", base.tripDays()) + when() + " at this place";
         if (base.holds() && Material.isSame(best, base)) {
-            return "The van holds as it is: " + trip + nights(base) + ". Nothing has to be added.";
+            return "As it is, the van holds " + trip + nights(base) + ". Nothing has to be added.";
         }
         if (best.holds()) {
             return (holding.size() == 1 ? "Only " : "") + Say.quoted(best.option()) + " "
@@ -94,7 +94,7 @@ final class PlainVerdict {
                         + Say.number("%.1f of them for ", most.getValue() / base.tripDays() / 1000)
                         + most.getKey()
                         + Say.number(
-                                "; as it is, sun and engine bring %.1f kWh.",
+                                "; as it is, its sources bring %.1f kWh.",
                                 base.energy().sourcesWh() / base.tripDays() / 1000))
                 .orElse("");
     }

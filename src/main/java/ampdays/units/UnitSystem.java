@@ -25,6 +25,7 @@ public enum UnitSystem {
             "h ft² °F/BTU",
             "ft³/min",
             "gal/h");
+    private static final double SHORT_M = 0.3;
     private static final Unit LITRE = unit(Dimension.VOLUME, "L");
     private static final Unit GALLON = unit(Dimension.VOLUME, "gal");
 
@@ -34,13 +35,13 @@ public enum UnitSystem {
 
     /** A value in base units as text with its unit. */
     public String show(Dimension dimension, double base, int digits) {
-        return show(Units.shown(dimension), other(dimension), base, digits);
+        return show(Units.shown(dimension), other(dimension, base), base, digits);
     }
 
     /** Two values with their unit once, as in "51–70 kg". */
     public String range(Dimension dimension, double low, double high, int digits) {
         Unit metric = Units.shown(dimension);
-        Unit other = other(dimension).orElse(metric);
+        Unit other = other(dimension, high).orElse(metric);
         return switch (this) {
             case METRIC -> range(metric, low, high, digits);
             case US -> range(other, low, high, digits);
@@ -62,7 +63,8 @@ public enum UnitSystem {
 
     /** A mass, to two significant digits. */
     public String mass(double kilograms) {
-        return twoDigits(Units.shown(Dimension.MASS), other(Dimension.MASS).orElseThrow(), kilograms);
+        return twoDigits(
+                Units.shown(Dimension.MASS), other(Dimension.MASS, kilograms).orElseThrow(), kilograms);
     }
 
     /** A temperature in whole degrees. */
@@ -92,7 +94,7 @@ public enum UnitSystem {
 
     /** A text that a person wrote, with the other units behind it or in its place where there are any. */
     public String written(String text, Dimension dimension, double base) {
-        Optional<Unit> other = other(dimension);
+        Optional<Unit> other = other(dimension, base);
         boolean isOther =
                 other.map(unit -> text.strip().endsWith(unit.symbol())).orElse(false);
         return switch (this) {
@@ -120,7 +122,11 @@ public enum UnitSystem {
         };
     }
 
-    private static Optional<Unit> other(Dimension dimension) {
+    /** Short lengths are told in inches. */
+    private static Optional<Unit> other(Dimension dimension, double base) {
+        if (dimension == Dimension.LENGTH && Math.abs(base) < SHORT_M) {
+            return Optional.of(unit(Dimension.LENGTH, "in"));
+        }
         return Units.of(dimension).stream()
                 .filter(unit -> OF_THE_UNITED_STATES.contains(unit.symbol()))
                 .findFirst();

@@ -222,6 +222,36 @@ class ProposalCommandTest {
         return count;
     }
 
+    /** The verdict of compare says of this demo that no change is needed; so does the proposal. */
+    @Test
+    void aVanThatHoldsAsItIsGetsNothingRecommended() throws IOException {
+        assertThat(run("proposal", "scenarios/plateau-autumn.yaml", "--brief", "--out", own.toString()))
+                .isZero();
+        String html = Files.readString(own.resolve("proposal.html"));
+        assertThat(html)
+                .contains(
+                        "As it is, the van holds for all 21 days in October",
+                        "Nothing has to be added.",
+                        "switch off what can wait")
+                .containsPattern("<tr class=\"chosen\">\\s*<th scope=\"row\"><bdi>as it is")
+                .doesNotContain("switch the cooling off", " and 0 min on");
+    }
+
+    @Test
+    void theShorterSheetHoldsTheClientsPageToo() throws IOException {
+        assertThat(run("proposal", DEMO, "--brief", "--paper", "letter", "--units", "us", "--out", own.toString()))
+                .isZero();
+        try (PDDocument pdf = Loader.loadPDF(own.resolve("proposal.pdf").toFile())) {
+            // 8.5 by 11 in at 72 points an inch (ANSI/ASME Y14.1, size A)
+            assertThat(pdf.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
+            assertThat(pdf.getPage(0).getMediaBox().getHeight()).isEqualTo(792);
+            assertThat(pdf.getNumberOfPages()).isEqualTo(2);
+            assertThat(new PDFTextStripper().getText(pdf))
+                    .contains("3.1 gal", "°F")
+                    .doesNotContain("°C", " kg", " L ");
+        }
+    }
+
     @Test
     void hostileTextEndsAsText() throws IOException {
         String evil = "</bdi><script>alert(1)</script>\\\" onload=\\\"x \\u202Egnp.exe\\u202C ]]> &amp; %s";

@@ -33,6 +33,7 @@ class UnitSystemTest {
                 .isEqualTo("80 °F (26.7 °C)");
         assertThat(UnitSystem.METRIC.written("80 °F", Dimension.TEMPERATURE, 26.7))
                 .isEqualTo("26.7 °C");
+        assertThat(UnitSystem.BOTH.written("25 mm", Dimension.LENGTH, 0.0254)).isEqualTo("25 mm (1 in)");
         assertThat(UnitSystem.BOTH.written("400 Ah", Dimension.CHARGE, 400)).isEqualTo("400 Ah");
     }
 }

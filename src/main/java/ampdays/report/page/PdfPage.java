@@ -40,6 +40,7 @@ public final class PdfPage {
     private static final String REGULAR = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
     private static final String FAMILY = "Liberation Sans";
     private static final double TEXT_WIDTH_MM = 176;
+    private static final double FRONT_ON_LETTER_MM = 146;
     private static final String DATA = "data:";
 
     private final Proposal proposal;
@@ -100,19 +101,21 @@ public final class PdfPage {
         return "@page { size: " + paper.word() + "; }\n";
     }
 
-    /** Sheets differ by 6 mm in width; charts have the width of the narrower text. */
+    /** Charts have the width of the narrower text; that of the client's page is smaller on the shorter sheet. */
     private String sizes() {
         StringBuilder rules = new StringBuilder();
         for (Picture picture : proposal.pictures()) {
-            double heightMm = TEXT_WIDTH_MM * charts.height(picture.chart()) / charts.width(picture.chart());
+            boolean onFront = proposal.front().blocks().contains(picture);
+            double widthMm = onFront && paper == Paper.LETTER ? FRONT_ON_LETTER_MM : TEXT_WIDTH_MM;
+            double heightMm = widthMm * charts.height(picture.chart()) / charts.width(picture.chart());
             rules.append(String.format(
                     Locale.ROOT,
                     "#figure-%s object { width: %.1fmm; height: %.1fmm; }%n",
                     picture.name(),
-                    TEXT_WIDTH_MM,
+                    widthMm,
                     heightMm));
         }
-        return rules.toString();
+        return rules.toString().replace(System.lineSeparator(), "\n");
     }
 
     private Map<Shape, String> drawChart(
