@@ -58,7 +58,7 @@ final class ChancesCommand implements Callable<Integer> {
         Draws.checkSamples(samples, 10);
         Loaded loaded = Loaded.read(file);
         DrawnWeather weather = new DrawnWeather(loaded, draws.seed());
-        draws.refuseImpossible(loaded, weather);
+        Draws.refuseImpossible(loaded, weather);
         Chances chances;
         try (Progress progress = new Progress(0, samples)) {
             chances = new ManyTrips(loaded.file(), weather, samples, draws.seed()).run(draws.workers(), progress::step);

@@ -59,7 +59,7 @@ final class Draws {
     }
 
     /** Refuses designs that cannot be at an end of a spread, or on a day of the start. */
-    void refuseImpossible(Loaded loaded, TripWeather weather) throws UsageException {
+    static void refuseImpossible(Loaded loaded, TripWeather weather) throws UsageException {
         for (Variant option : loaded.scenario().variants()) {
             Values values = loaded.file().values(option.name()).orElseThrow();
             for (List<LocalDate> year : weather.starts(option)) {

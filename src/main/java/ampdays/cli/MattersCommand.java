@@ -71,7 +71,7 @@ final class MattersCommand implements Callable<Integer> {
         Variant option = option(loaded);
         loaded.requireCoverage(option);
         DrawnWeather weather = new DrawnWeather(loaded, draws.seed());
-        draws.refuseImpossible(loaded, weather);
+        Draws.refuseImpossible(loaded, weather);
         Matters matters;
         int pieces =
                 samples + Inputs.of(loaded.file().values(name).orElseThrow()).size();

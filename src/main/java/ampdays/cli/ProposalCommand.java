@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
         description = "Simulate every option of a scenario and write the client's proposal, as one HTML page that needs"
                 + " nothing beside it and as a PDF.")
 final class ProposalCommand implements Callable<Integer> {
+    private static final int LEAST_SAMPLES = 10;
     private static final int LONGEST_REFERENCE = 300;
 
     @Spec
@@ -51,6 +52,13 @@ final class ProposalCommand implements Callable<Integer> {
     private String paper = "A4";
 
     @Option(
+            names = "--samples",
+            paramLabel = "N",
+            description = "Trips of each option that its chances are told by, as the command chances does; 32 without it,"
+                    + " 0 to leave them out.")
+    private int samples = 32;
+
+    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Folder for the result; without it, a folder in out/ named after the scenario.")
@@ -58,8 +66,19 @@ final class ProposalCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (samples != 0) {
+            Draws.checkSamples(samples, LEAST_SAMPLES);
+        }
         ProposalWork work = new ProposalWork(
-                file, brief, reference(), Optional.ofNullable(shop), date(), units(), paper(), Main.version());
+                file,
+                brief,
+                reference(),
+                Optional.ofNullable(shop),
+                date(),
+                units(),
+                paper(),
+                samples,
+                Main.version());
         work.write(
                 Optional.ofNullable(out),
                 spec.commandLine().getOut(),

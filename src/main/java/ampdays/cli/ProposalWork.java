@@ -9,15 +9,23 @@ import ampdays.io.ShopReader;
 import ampdays.report.Material;
 import ampdays.report.Proposal;
 import ampdays.report.ProposalMaker;
+import ampdays.report.Studies;
 import ampdays.report.page.HtmlPage;
 import ampdays.report.page.Paper;
 import ampdays.report.page.PdfPage;
+import ampdays.results.Chances;
+import ampdays.results.HeatAfterLoss;
+import ampdays.results.RunResult;
 import ampdays.results.WholeFile;
+import ampdays.results.WiringResult;
 import ampdays.scenario.Variant;
 import ampdays.shop.Shop;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
 import ampdays.study.Comparison;
+import ampdays.study.LossOfCooling;
+import ampdays.study.ManyTrips;
+import ampdays.study.WiringCheck;
 import ampdays.units.Nearest;
 import ampdays.units.UnitSystem;
 import java.io.IOException;
@@ -35,6 +43,7 @@ import java.util.TreeSet;
  * Reads, simulates, and writes a proposal. Apart from the command, so that looking into the command does not load charts.
  *
  * @param reference the line that says for whom it is; may be empty
+ * @param samples trips of each option for its chances; 0 for none
  * @param program its name and version
  */
 record ProposalWork(
@@ -45,9 +54,11 @@ record ProposalWork(
         Optional<LocalDate> date,
         UnitSystem units,
         Paper paper,
+        int samples,
         String program) {
+    private static final long SEED = 1;
 
-    void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks) throws IOException, InputException {
+    void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks) throws IOException, InputException, UsageException {
         Loaded loaded = Loaded.read(file);
         Optional<Shop> shop = shopFile.isEmpty() ? Optional.empty() : Optional.of(ShopReader.read(shopFile.get()));
         if (shop.isPresent()) {
@@ -73,7 +84,7 @@ record ProposalWork(
         screen.println("Estimates, not a code check; have the installation inspected by a licensed person.");
     }
 
-    private Proposal proposal(Loaded loaded, Optional<Shop> shop) throws IOException, InputException {
+    private Proposal proposal(Loaded loaded, Optional<Shop> shop) throws IOException, InputException, UsageException {
         List<RunPlan> plans = loaded.plans(Outputs.STEP_SECONDS);
         Comparison comparison = Compare.of(loaded.scenario(), plans);
         List<Material.InputFile> inputs = new ArrayList<>(loaded.inputs());
@@ -85,8 +96,41 @@ record ProposalWork(
             inputs.add(Loaded.input("logo", logo.get().getFileName().toString(), logo.get()));
         }
         Material material = new Material(
-                loaded.file(), comparison, PresetReader.presets(), shop, reference, date, units, program, inputs);
+                loaded.file(),
+                comparison,
+                PresetReader.presets(),
+                shop,
+                reference,
+                date,
+                units,
+                program,
+                inputs,
+                studies(loaded, comparison, plans));
         return ProposalMaker.of(material, brief);
+    }
+
+    private Studies studies(Loaded loaded, Comparison comparison, List<RunPlan> plans)
+            throws IOException, InputException, UsageException {
+        RunResult best = Material.best(comparison).result();
+        HeatAfterLoss heat = LossOfCooling.of(
+                loaded.scenario().variant(best.option()).orElseThrow(),
+                loaded.file().values(best.option()).orElseThrow(),
+                loaded.planner(Outputs.STEP_SECONDS));
+        List<WiringResult> wiring = plans.stream()
+                .filter(plan -> !plan.variant().design().circuits().isEmpty())
+                .map(plan -> WiringCheck.of(plan, false).result())
+                .toList();
+        return new Studies(chances(loaded), Optional.of(heat), wiring);
+    }
+
+    private Optional<Chances> chances(Loaded loaded) throws IOException, InputException, UsageException {
+        if (samples == 0) {
+            return Optional.empty();
+        }
+        DrawnWeather weather = new DrawnWeather(loaded, SEED);
+        Draws.refuseImpossible(loaded, weather);
+        int workers = Runtime.getRuntime().availableProcessors();
+        return Optional.of(new ManyTrips(loaded.file(), weather, samples, SEED).run(workers, () -> {}));
     }
 
     /** A price for an option that is not there is a misspelt name: it would silently be left out. */

@@ -3,6 +3,7 @@ package ampdays.report;
 import ampdays.report.Block.Point;
 import ampdays.report.Block.Points;
 import ampdays.report.Block.Text;
+import ampdays.results.HeatAfterLoss;
 import ampdays.units.Dimension;
 import ampdays.units.UnitSystem;
 import java.util.List;
@@ -16,7 +17,8 @@ import java.util.stream.Stream;
 final class Cautions {
     private Cautions() {}
 
-    static Part of(UnitSystem units) {
+    static Part of(Material material, Say say) {
+        UnitSystem units = material.units();
         String freezing = units.show(Dimension.TEMPERATURE, 0, 2);
         String rise = units.show(Dimension.TEMPERATURE_DIFFERENCE, 22, 2);
         return Part.of(
@@ -40,7 +42,8 @@ final class Cautions {
                                         "A closed vehicle in the sun warms by some " + rise
                                                 + " within the hour, most of it in the first half hour, on mild days too, and open window slits do"
                                                 + " not help. Cooling stops for many reasons, and the alarm may lose its power with it. No design"
-                                                + " from this program makes it safe to leave a child or a pet alone in the van."),
+                                                + " from this program makes it safe to leave a child or a pet alone in the van."
+                                                + thisVan(material, say)),
                                 new Point(
                                         "Lithium batteries.",
                                         "No charging below " + freezing
@@ -69,5 +72,25 @@ final class Cautions {
                                         "Hook-up.",
                                         "Reverse polarity, low voltage and a missing earth occur on camp sites: test before you trust. Nothing"
                                                 + " may feed back into the pedestal.")))));
+    }
+
+    /** What the simulation says of the recommended design. */
+    private static String thisVan(Material material, Say say) {
+        return material.studies()
+                .heat()
+                .map(heat -> " Simulated for this van, parked in full sun with its windows shut at the worst moment of the"
+                        + " trip (" + say.celsius(heat.outsideC()) + " outside): from "
+                        + say.celsius(heat.keptC()) + " the cabin passes " + passes(heat.minutesTo32C(), 32, say)
+                        + ", " + passes(heat.minutesTo35C(), 35, say) + ", " + passes(heat.minutesTo40C(), 40, say)
+                        + ".")
+                .orElse("");
+    }
+
+    private static String passes(double minutes, double degrees, Say say) {
+        String temperature = say.celsius(degrees);
+        if (Double.isNaN(minutes)) {
+            return temperature + " not within " + HeatAfterLoss.WATCHED_H + " hours";
+        }
+        return temperature + Say.number(" after %.0f min", minutes);
     }
 }

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param reference the line that says for whom it is; may be empty
  * @param program its name and version
  * @param inputs the files that were read
+ * @param studies what was looked into beside the comparison
  */
 public record Material(
         ScenarioFile file,
@@ -31,7 +32,8 @@ public record Material(
         Optional<LocalDate> date,
         UnitSystem units,
         String program,
-        List<InputFile> inputs) {
+        List<InputFile> inputs,
+        Studies studies) {
     public Material {
         inputs = List.copyOf(inputs);
     }
@@ -51,17 +53,24 @@ public record Material(
         return options().get(0);
     }
 
+    Option best() {
+        return best(comparison);
+    }
+
     /**
      * The option that is recommended: the base design where it holds and no other one sleeps better; else of those that
      * hold the one that serves the sleepers best, or the nearest to it.
      */
-    Option best() {
-        RunResult asItIs = base().result();
+    public static Option best(Comparison comparison) {
+        Option base = comparison.options().get(0);
+        List<RunResult> results =
+                comparison.options().stream().map(Option::result).toList();
+        RunResult asItIs = base.result();
         if (asItIs.holds()
-                && results().stream().noneMatch(r -> r.holds() && r.comfortableNights() > asItIs.comfortableNights())) {
-            return base();
+                && results.stream().noneMatch(r -> r.holds() && r.comfortableNights() > asItIs.comfortableNights())) {
+            return base;
         }
-        return options().get(results().indexOf(Verdict.best(results())));
+        return comparison.options().get(results.indexOf(Verdict.best(results)));
     }
 
     boolean isBase(Option option) {

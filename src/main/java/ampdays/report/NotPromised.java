@@ -11,8 +11,9 @@ final class NotPromised {
     static List<String> of(Material material) {
         Trip trip = material.variant(material.base()).trip();
         List<String> texts = new ArrayList<>();
+        String years = material.studies().chances().isEmpty() ? "" : " How far other trips differ stands under “How sure it is”.";
         texts.add("The same in another year: these are " + trip.days() + " days from " + Say.day(trip.start())
-                + " in the weather of one file.");
+                + " in the weather of one file." + years);
         texts.add(
                 "The same with other habits: who drives less, parks under trees or cools deeper comes to other figures.");
         texts.add(

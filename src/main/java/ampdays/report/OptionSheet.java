@@ -35,6 +35,7 @@ final class OptionSheet {
         column("Option", false, option -> option.result().option());
         column("Bank lasts", true, option -> Say.lasts(option.result()));
         column("Comfortable nights", true, option -> Say.nights(option.result()));
+        column("Nights of many trips, P10 / P50 / P90", true, this::manyNights);
         column(
                 "Engine only to charge",
                 true,
@@ -64,6 +65,15 @@ final class OptionSheet {
             heads.add(new Column(head, numbers));
             columns.add(cells);
         }
+    }
+
+    private String manyNights(Option option) {
+        return material.studies().chances().stream()
+                .flatMap(chances -> chances.options().stream())
+                .filter(one -> one.name().equals(option.result().option()))
+                .map(one -> ChancesPart.nights(one.nights()))
+                .findFirst()
+                .orElse(Say.NONE);
     }
 
     private List<String> notes() {

@@ -33,14 +33,18 @@ public final class ProposalMaker {
                 material.shop(),
                 FrontPage.of(material),
                 brief ? List.of() : maker.technical(),
-                Cautions.of(material.units()));
+                Cautions.of(material, maker.say));
     }
 
     private List<Part> technical() {
         List<Part> parts = new ArrayList<>();
         parts.add(charge());
+        material.studies().chances().map(ChancesPart::of).ifPresent(parts::add);
         parts.add(EnergyPart.of(material));
         AlternatorPart.of(material, say).ifPresent(parts::add);
+        if (!material.studies().wiring().isEmpty()) {
+            parts.add(WiringPart.of(material.studies().wiring(), say));
+        }
         parts.add(parts());
         parts.add(Assumptions.of(material));
         parts.add(ModelSources.of(material));

@@ -18,7 +18,12 @@ final class Provenance {
         rows.add(Row.of(
                 List.of("date", material.date().map(Say::day).orElse("none given (--date YYYY-MM-DD puts one here)"))));
         rows.add(Row.of(List.of("units", material.units().word())));
-        rows.add(Row.of(List.of("seed", "none; nothing here is drawn at random")));
+        rows.add(Row.of(List.of(
+                "seed",
+                material.studies()
+                        .chances()
+                        .map(chances -> chances.seed() + ", of " + chances.trips() + " trips of each option")
+                        .orElse("none; nothing here is drawn at random"))));
         material.inputs()
                 .forEach(input -> rows.add(Row.of(List.of(input.what() + " " + input.name(), input.digest()))));
         return Part.of(

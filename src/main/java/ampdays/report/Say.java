@@ -2,6 +2,7 @@ package ampdays.report;
 
 import ampdays.results.RunResult;
 import ampdays.study.Verdict;
+import ampdays.units.Dimension;
 import ampdays.units.UnitSystem;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -68,6 +69,10 @@ record Say(UnitSystem units) {
 
     String celsius(double degrees) {
         return Double.isNaN(degrees) ? NONE : units.temperature(degrees);
+    }
+
+    String length(double metres) {
+        return units.show(Dimension.LENGTH, metres, 2);
     }
 
     String mass(double kilograms) {
