@@ -54,8 +54,9 @@ final class ProposalCommand implements Callable<Integer> {
     @Option(
             names = "--samples",
             paramLabel = "N",
-            description = "Trips of each option that its chances are told by, as the command chances does; 32 without it,"
-                    + " 0 to leave them out.")
+            description =
+                    "Trips of each option that its chances are told by, as the command chances does; 32 without it,"
+                            + " 0 to leave them out.")
     private int samples = 32;
 
     @Option(
@@ -70,15 +71,7 @@ final class ProposalCommand implements Callable<Integer> {
             Draws.checkSamples(samples, LEAST_SAMPLES);
         }
         ProposalWork work = new ProposalWork(
-                file,
-                brief,
-                reference(),
-                Optional.ofNullable(shop),
-                date(),
-                units(),
-                paper(),
-                samples,
-                Main.version());
+                file, brief, reference(), Optional.ofNullable(shop), date(), units(), paper(), samples, Main.version());
         work.write(
                 Optional.ofNullable(out),
                 spec.commandLine().getOut(),

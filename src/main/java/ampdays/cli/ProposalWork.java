@@ -58,7 +58,8 @@ record ProposalWork(
         String program) {
     private static final long SEED = 1;
 
-    void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks) throws IOException, InputException, UsageException {
+    void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks)
+            throws IOException, InputException, UsageException {
         Loaded loaded = Loaded.read(file);
         Optional<Shop> shop = shopFile.isEmpty() ? Optional.empty() : Optional.of(ShopReader.read(shopFile.get()));
         if (shop.isPresent()) {

@@ -78,11 +78,14 @@ final class Cautions {
     private static String thisVan(Material material, Say say) {
         return material.studies()
                 .heat()
-                .map(heat -> " Simulated for this van, parked in full sun with its windows shut at the worst moment of the"
-                        + " trip (" + say.celsius(heat.outsideC()) + " outside): from "
-                        + say.celsius(heat.keptC()) + " the cabin passes " + passes(heat.minutesTo32C(), 32, say)
-                        + ", " + passes(heat.minutesTo35C(), 35, say) + ", " + passes(heat.minutesTo40C(), 40, say)
-                        + ".")
+                .map(heat ->
+                        " Simulated for this van, parked in full sun with its windows shut at the worst moment of the"
+                                + " trip (" + say.celsius(heat.outsideC()) + " outside): from "
+                                + say.celsius(heat.keptC()) + " the cabin passes "
+                                + passes(heat.minutesTo32C(), 32, say)
+                                + ", " + passes(heat.minutesTo35C(), 35, say) + ", "
+                                + passes(heat.minutesTo40C(), 40, say)
+                                + ".")
                 .orElse("");
     }
 

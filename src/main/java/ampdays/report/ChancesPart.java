@@ -58,8 +58,9 @@ final class ChancesPart {
                         Column.numbers("Comfortable nights: P10 / P50 / P90")),
                 rows,
                 Form.CARDS,
-                List.of("P10, P50, P90: one trip of ten, half of them, nine of ten stay at or below. In brackets: bounds at"
-                        + " 95 %, of the sampling alone."));
+                List.of(
+                        "P10, P50, P90: one trip of ten, half of them, nine of ten stay at or below. In brackets: bounds at"
+                                + " 95 %, of the sampling alone."));
     }
 
     private static String share(Bounded share) {

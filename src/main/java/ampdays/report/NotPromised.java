@@ -11,7 +11,7 @@ final class NotPromised {
     static List<String> of(Material material) {
         Trip trip = material.variant(material.base()).trip();
         List<String> texts = new ArrayList<>();
-        String years = material.studies().chances().isEmpty() ? "" : " How far other trips differ stands under “How sure it is”.";
+        String years = material.studies().chances().isEmpty() ? "" : " See “How sure it is”.";
         texts.add("The same in another year: these are " + trip.days() + " days from " + Say.day(trip.start())
                 + " in the weather of one file." + years);
         texts.add(

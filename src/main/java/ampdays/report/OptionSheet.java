@@ -35,7 +35,7 @@ final class OptionSheet {
         column("Option", false, option -> option.result().option());
         column("Bank lasts", true, option -> Say.lasts(option.result()));
         column("Comfortable nights", true, option -> Say.nights(option.result()));
-        column("Nights of many trips, P10 / P50 / P90", true, this::manyNights);
+        column("Nights P10/50/90", true, this::manyNights);
         column(
                 "Engine only to charge",
                 true,
@@ -80,6 +80,11 @@ final class OptionSheet {
         StringBuilder note = new StringBuilder("“Bank lasts”: until the charge first falls to "
                 + Say.percent(material.comparison().reserveShare())
                 + "; “holds”: it never does, and does not trend down either.");
+        material.studies()
+                .chances()
+                .ifPresent(chances -> note.append(" “Nights P10/50/90”: on one of ten, half, nine of ten of ")
+                        .append(chances.trips())
+                        .append(" other trips they are no more."));
         material.shop()
                 .ifPresent(shop -> shop.terms().forEach(term -> note.append(' ').append(term)));
         return List.of(note.toString());
