@@ -180,9 +180,47 @@ class ProposalCommandTest {
             }
             assertThat(pdf.getDocumentCatalog().getDocumentOutline().children())
                     .extracting(PDOutlineItem::getTitle)
-                    .startsWith("The answer", "The trip", "Energy of a day")
+                    .startsWith("The answer", "The trip", "How sure it is", "Energy of a day")
                     .endsWith("How it was made", "Cautions");
         }
+    }
+
+    /** The nights of many trips are those of the command {@code chances} (identity of the program with itself). */
+    @Test
+    void theNightsOfManyTripsAreThoseOfTheChances() throws IOException {
+        assertThat(run("chances", DEMO, "--samples", "32", "--json", "--out", own.toString()))
+                .isZero();
+        JsonNode chances = new ObjectMapper().readTree(out.toString());
+        for (JsonNode option : chances.get("options")) {
+            JsonNode nights = option.get("comfortableNights");
+            String shown = String.format(
+                    Locale.ROOT,
+                    "%.0f / %.0f / %.0f",
+                    nights.get("p10").get("value").asDouble(),
+                    nights.get("p50").get("value").asDouble(),
+                    nights.get("p90").get("value").asDouble());
+            assertThat(options(page).get(option.get("name").asText())).contains(shown);
+        }
+        assertThat(page).contains("Simulated for this van, parked in full sun");
+    }
+
+    @Test
+    void whatWasNotLookedIntoIsLeftOutAndNamedCircuitsAreShown() throws IOException {
+        assertThat(run("wiring", DEMO, "--option", "second alternator", "--out", own.toString()))
+                .isZero();
+        String scenario = Files.readString(Path.of(DEMO)).replace("../weather-profiles/", "")
+                + Files.readString(own.resolve("circuits.yaml"));
+        Path file = Files.writeString(own.resolve("wired.yaml"), scenario);
+        for (String weather : List.of("low-desert-summer.csv", "low-desert-normals.csv")) {
+            Files.copy(Path.of("weather-profiles", weather), own.resolve(weather));
+        }
+        assertThat(run("proposal", file.toString(), "--samples", "0", "--out", own.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(Files.readString(own.resolve("proposal.html")))
+                .contains("Wiring and protection", "second alternator to bus")
+                .doesNotContain("How sure it is</h2>", "P10");
+        assertThat(page).doesNotContain("Wiring and protection");
     }
 
     /** README shows the first page as it is today; {@code -Dampdays.update=true} writes the picture anew. */
@@ -261,9 +299,11 @@ class ProposalCommandTest {
                 .replace("more solar:", "\"" + evil + "\":")
                 .replace("bigger bank: {", "? " + longWord + "\n  : {")
                 .replace("roof fan:", "\"fan <img src=x onerror=y>\":")
-                .replace("../weather-profiles/low-desert-summer.csv", "weather.csv");
+                .replace("../weather-profiles/", "");
         Path file = Files.writeString(own.resolve("evil.yaml"), scenario);
-        Files.copy(Path.of("weather-profiles/low-desert-summer.csv"), own.resolve("weather.csv"));
+        for (String weather : List.of("low-desert-summer.csv", "low-desert-normals.csv")) {
+            Files.copy(Path.of("weather-profiles", weather), own.resolve(weather));
+        }
         Path shop = Files.writeString(
                 own.resolve("shop.yaml"),
                 "name: \"" + evil + "\"\ncontact: [\"" + evil + "\"]\ncurrency: \"<b>\"\nprices: {solar: 1}\ntax: \""
