@@ -10,8 +10,6 @@ import java.util.Locale;
 /** What moves the answer of a design, and what to measure first, as text. */
 final class MattersScreen {
     private static final int MOST_INPUTS = 12;
-    private static final int MOST_TO_MEASURE = 5;
-    private static final double LEAST_SHARE = 0.01;
 
     private final PrintWriter out;
     private final Matters matters;
@@ -75,15 +73,8 @@ final class MattersScreen {
         table.print(out);
     }
 
-    /** Inputs that are not measured yet, by all that they do. */
     private void measureFirst() {
-        List<Matters.Input> first = matters.shares().stream()
-                .filter(share -> share.isInput() && share.total().value() >= LEAST_SHARE)
-                .map(share -> input(share.name()))
-                .filter(input ->
-                        !input.source().equals("measured") && !input.source().equals("habit"))
-                .limit(MOST_TO_MEASURE)
-                .toList();
+        List<Matters.Input> first = matters.measureFirst();
         if (first.isEmpty()) {
             Paragraph.print(
                     out, "Nothing to measure first: what is left is weather, habits, or what is measured already.", "");
@@ -98,13 +89,6 @@ final class MattersScreen {
                             + "), taken to lie between " + input.low() + " and " + input.high(),
                     "   ");
         }
-    }
-
-    private Matters.Input input(String name) {
-        return matters.inputs().stream()
-                .filter(input -> input.name().equals(name))
-                .findFirst()
-                .orElseThrow();
     }
 
     private String answer(double value) {

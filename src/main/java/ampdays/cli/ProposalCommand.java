@@ -60,6 +60,12 @@ final class ProposalCommand implements Callable<Integer> {
     private int samples = 32;
 
     @Option(
+            names = "--in-depth",
+            description =
+                    "Also find out which figures move the answer most, as the command matters does; takes longer.")
+    private boolean inDepth;
+
+    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Folder for the result; without it, a folder in out/ named after the scenario.")
@@ -71,7 +77,16 @@ final class ProposalCommand implements Callable<Integer> {
             Draws.checkSamples(samples, LEAST_SAMPLES);
         }
         ProposalWork work = new ProposalWork(
-                file, brief, reference(), Optional.ofNullable(shop), date(), units(), paper(), samples, Main.version());
+                file,
+                brief,
+                reference(),
+                Optional.ofNullable(shop),
+                date(),
+                units(),
+                paper(),
+                samples,
+                inDepth,
+                Main.version());
         work.write(
                 Optional.ofNullable(out),
                 spec.commandLine().getOut(),

@@ -15,6 +15,7 @@ import ampdays.report.page.Paper;
 import ampdays.report.page.PdfPage;
 import ampdays.results.Chances;
 import ampdays.results.HeatAfterLoss;
+import ampdays.results.Matters;
 import ampdays.results.RunResult;
 import ampdays.results.WholeFile;
 import ampdays.results.WiringResult;
@@ -25,6 +26,7 @@ import ampdays.study.Compare;
 import ampdays.study.Comparison;
 import ampdays.study.LossOfCooling;
 import ampdays.study.ManyTrips;
+import ampdays.study.WhatMatters;
 import ampdays.study.WiringCheck;
 import ampdays.units.Nearest;
 import ampdays.units.UnitSystem;
@@ -44,6 +46,7 @@ import java.util.TreeSet;
  *
  * @param reference the line that says for whom it is; may be empty
  * @param samples trips of each option for its chances; 0 for none
+ * @param inDepth whether to find out what matters most as well
  * @param program its name and version
  */
 record ProposalWork(
@@ -55,8 +58,11 @@ record ProposalWork(
         UnitSystem units,
         Paper paper,
         int samples,
+        boolean inDepth,
         String program) {
     private static final long SEED = 1;
+    private static final int MATTERS_SAMPLES = 128;
+    private static final int WORKERS = Runtime.getRuntime().availableProcessors();
 
     void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks)
             throws IOException, InputException, UsageException {
@@ -121,17 +127,34 @@ record ProposalWork(
                 .filter(plan -> !plan.variant().design().circuits().isEmpty())
                 .map(plan -> WiringCheck.of(plan, false).result())
                 .toList();
-        return new Studies(chances(loaded), Optional.of(heat), wiring);
+        return new Studies(chances(loaded), Optional.of(heat), matters(loaded, best.option()), wiring);
     }
 
     private Optional<Chances> chances(Loaded loaded) throws IOException, InputException, UsageException {
         if (samples == 0) {
             return Optional.empty();
         }
+        return Optional.of(new ManyTrips(loaded.file(), weather(loaded), samples, SEED).run(WORKERS, () -> {}));
+    }
+
+    private Optional<Matters> matters(Loaded loaded, String option) throws IOException, InputException, UsageException {
+        if (!inDepth) {
+            return Optional.empty();
+        }
+        return Optional.of(new WhatMatters(
+                        loaded.file(),
+                        loaded.scenario().variant(option).orElseThrow(),
+                        weather(loaded),
+                        loaded.planner(Outputs.STEP_SECONDS),
+                        WORKERS,
+                        () -> {})
+                .run(MATTERS_SAMPLES, SEED));
+    }
+
+    private static DrawnWeather weather(Loaded loaded) throws IOException, InputException, UsageException {
         DrawnWeather weather = new DrawnWeather(loaded, SEED);
         Draws.refuseImpossible(loaded, weather);
-        int workers = Runtime.getRuntime().availableProcessors();
-        return Optional.of(new ManyTrips(loaded.file(), weather, samples, SEED).run(workers, () -> {}));
+        return weather;
     }
 
     /** A price for an option that is not there is a misspelt name: it would silently be left out. */

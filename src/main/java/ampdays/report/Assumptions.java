@@ -55,7 +55,7 @@ final class Assumptions {
                                 "Every figure of this document rests on the values below, those of "
                                         + Say.quoted(material.best().result().option())
                                         + ". A guess is an estimate of ours; the range is what is usual for the class of part."),
-                        new Heading("Measure this first"),
+                        new Heading(material.studies().matters().isEmpty() ? "Measure this first" : "Of the guesses"),
                         Points.of(made.measureFirst()),
                         made.sheet()));
     }

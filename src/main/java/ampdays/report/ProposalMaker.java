@@ -42,6 +42,7 @@ public final class ProposalMaker {
         material.studies().chances().map(ChancesPart::of).ifPresent(parts::add);
         parts.add(EnergyPart.of(material));
         AlternatorPart.of(material, say).ifPresent(parts::add);
+        material.studies().matters().map(MattersPart::of).ifPresent(parts::add);
         if (!material.studies().wiring().isEmpty()) {
             parts.add(WiringPart.of(material.studies().wiring(), say));
         }

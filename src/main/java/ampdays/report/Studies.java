@@ -2,6 +2,7 @@ package ampdays.report;
 
 import ampdays.results.Chances;
 import ampdays.results.HeatAfterLoss;
+import ampdays.results.Matters;
 import ampdays.results.WiringResult;
 import java.util.List;
 import java.util.Optional;
@@ -9,10 +10,11 @@ import java.util.Optional;
 /**
  * What was looked into beside the comparison; what was not is left out of the document.
  *
- * @param heat of the recommended design
+ * @param heat of the recommended design; likewise what matters
  * @param wiring of the options that name circuits
  */
-public record Studies(Optional<Chances> chances, Optional<HeatAfterLoss> heat, List<WiringResult> wiring) {
+public record Studies(
+        Optional<Chances> chances, Optional<HeatAfterLoss> heat, Optional<Matters> matters, List<WiringResult> wiring) {
     public Studies {
         wiring = List.copyOf(wiring);
     }

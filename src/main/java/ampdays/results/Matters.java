@@ -26,9 +26,23 @@ public record Matters(
         int samples,
         long seed,
         List<Share> shares) {
+    private static final double LEAST_SHARE = 0.01;
+    private static final int MOST_TO_MEASURE = 5;
+
     public Matters {
         inputs = List.copyOf(inputs);
         shares = List.copyOf(shares);
+    }
+
+    /** Inputs that are not measured yet, by all that they do; those that do hardly anything are left out. */
+    public List<Input> measureFirst() {
+        return shares.stream()
+                .filter(share -> share.isInput() && share.total().value() >= LEAST_SHARE)
+                .flatMap(share -> inputs.stream().filter(input -> input.name().equals(share.name())))
+                .filter(input ->
+                        !input.source().equals("measured") && !input.source().equals("habit"))
+                .limit(MOST_TO_MEASURE)
+                .toList();
     }
 
     /**

@@ -204,6 +204,25 @@ class ProposalCommandTest {
         assertThat(page).contains("Simulated for this van, parked in full sun");
     }
 
+    /** The list of what to measure first is that of the command {@code matters} (identity of the program with itself). */
+    @Test
+    void inDepthItSaysWhatMattersAsTheCommandDoes() throws IOException {
+        String plateau = "scenarios/plateau-autumn.yaml";
+        assertThat(run("matters", plateau, "--out", own.toString())).isZero();
+        String first = out.toString()
+                .lines()
+                .filter(line -> line.startsWith("1. "))
+                .findFirst()
+                .orElseThrow();
+        String path = first.substring(3, first.indexOf(':'));
+        assertThat(run("proposal", plateau, "--in-depth", "--samples", "0", "--out", own.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(Files.readString(own.resolve("proposal.html")))
+                .contains("What matters most", "Measure this first")
+                .containsPattern("Measure this first</h3>\\s*<ul[^>]*>\\s*<li>(?:<[^>]*>)*" + Pattern.quote(path));
+    }
+
     @Test
     void whatWasNotLookedIntoIsLeftOutAndNamedCircuitsAreShown() throws IOException {
         assertThat(run("wiring", DEMO, "--option", "second alternator", "--out", own.toString()))
