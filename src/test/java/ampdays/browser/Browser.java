@@ -155,8 +155,11 @@ public final class Browser implements AutoCloseable {
     @Override
     public void close() {
         socket.abort();
-        process.destroy();
-        process.onExit().orTimeout(PATIENCE_S, TimeUnit.SECONDS).join();
+        // all of its processes, since those that are left go on to write into the profile
+        List<ProcessHandle> all = Stream.concat(process.descendants(), Stream.of(process.toHandle()))
+                .toList();
+        all.forEach(ProcessHandle::destroyForcibly);
+        all.forEach(one -> one.onExit().orTimeout(PATIENCE_S, TimeUnit.SECONDS).join());
     }
 
     private void heard(JsonNode message) {
