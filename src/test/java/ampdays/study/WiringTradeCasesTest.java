@@ -9,8 +9,11 @@ import ampdays.results.WiringRule;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Van;
 import ampdays.study.WiringCheck.Checked;
+import ampdays.wiring.Protection;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Cases that people in the trade tell; common practice, no source, unless a check names one. */
 class WiringTradeCasesTest {
@@ -184,5 +187,19 @@ class WiringTradeCasesTest {
                         check(van.with(RUN + ".protection-near", "bank").with(RUN + ".protection-distance", "2 ft"), 10)
                                 .result()))
                 .contains(WiringRule.DISTANCE);
+    }
+
+    /**
+     * Source: 33 CFR 183.455. Protection stands within 7 in of its source, within 40 in where the conductor is sheathed; from
+     * a battery ABYC E-11 allows 72 in of sheathed conductor. Below 50 V it may have at most 150 % of the table's current.
+     */
+    @ParameterizedTest
+    @CsvSource({"no, 7.0 in, false", "no, 7.1 in, true", "yes, 72.0 in, false", "yes, 72.1 in, true"})
+    void protectionStandsNearItsSource(String sheathed, String distance, boolean found) {
+        Van van = idling().with(RUN + ".sheathed", sheathed)
+                .with(RUN + ".protection-near", "bank")
+                .with(RUN + ".protection-distance", distance);
+        assertThat(rules(check(van, 10).result()).contains(WiringRule.DISTANCE)).isEqualTo(found);
+        assertThat(Protection.MOST_OVER_TABLE).isEqualTo(1.5);
     }
 }
