@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -200,6 +201,10 @@ class ProposalCommandTest {
                     nights.get("p50").get("value").asDouble(),
                     nights.get("p90").get("value").asDouble());
             assertThat(options(page).get(option.get("name").asText())).contains(shown);
+            assertThat(Stream.of("p10", "p50", "p90")
+                            .map(place -> nights.get(place).get("value").asDouble())
+                            .toList())
+                    .isSorted();
         }
         assertThat(page).contains("Simulated for this van, parked in full sun");
     }
