@@ -82,7 +82,7 @@ final class CircuitSection {
                         SectionBuilder.measured(Dimension.CURRENT, 10, 1e6),
                         new Fallback.Absent(),
                         PRACTICE,
-                        "What the battery behind it drives into a short, as its maker says; if not said, estimated high.")
+                        "What the battery behind it drives into a short, as its maker says; if not said, estimated.")
                 .choice(
                         "sensed",
                         List.of("at the source", AT_BANK),

@@ -10,7 +10,7 @@ import ampdays.wiring.Fault;
  *
  * @param systemV nominal voltage of the bank, V
  * @param emfV voltage that drives a short, V
- * @param faultA current that the bank drives into a short at its terminals, estimated on the high side, A
+ * @param faultA current that the bank drives into a short at its terminals, estimated, A
  * @param chargeMostA most it may be charged with, by its protection and its cells at their best temperature, all strings
  *     together, A
  * @param secondCableOhm simulated resistance of the second alternator's run, Ω; NaN without one

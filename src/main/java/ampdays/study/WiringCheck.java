@@ -239,7 +239,9 @@ public final class WiringCheck {
         List<String> questions = new ArrayList<>();
         Optional<Circuit> second =
                 circuits.stream().filter(c -> c.joins(Point.SECOND_ALTERNATOR)).findFirst();
-        boolean estimated = circuits.stream().noneMatch(c -> c.sourceA().isPresent());
+        boolean estimated = circuits.stream()
+                .filter(c -> Harness.side(c) == Harness.Side.HOUSE)
+                .noneMatch(c -> c.sourceA().isPresent());
         if (estimated) {
             questions.add(WiringWords.faultQuestion(bank.faultA()));
         }

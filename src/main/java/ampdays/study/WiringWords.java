@@ -36,8 +36,8 @@ final class WiringWords {
 
     static String faultQuestion(double faultA) {
         return text(
-                "What does the bank's maker say of its short-circuit current? %.1f kA is an estimate on the high side;"
-                        + " write it as fault-current.",
+                "What does the bank's maker say of its short-circuit current? %.1f kA is an estimate, and a lithium"
+                        + " bank may give more; write it as fault-current.",
                 faultA / 1000);
     }
 
@@ -62,7 +62,7 @@ final class WiringWords {
                         amps(b.worst()), b.airC(), size, circuit.insulationC(), amps(b.limit()));
             case DROP ->
                 text(
-                        "%.1f %% of %.1f V there and back; at most %.0f %%%s",
+                        "%.1f %% of %.1f V there and back; at most %.1f %%%s",
                         b.worst(), setting.systemV(), b.limit(), circuit.sensedAtBank() ? ", sensed behind it" : "");
             case UNPROTECTED ->
                 text("a short draws %.1f kA, and nothing opens before the cable burns", b.worst() / 1000);

@@ -2,7 +2,7 @@ package ampdays.wiring;
 
 /**
  * Currents of a short, and what a conductor stands. The electronics of a bank do not count: they may not limit it.
- * Reference: FaultTest.
+ * Reference: ProtectionTest.
  */
 public final class Fault {
     /** Voltage of a full lithium iron phosphate cell, V. */

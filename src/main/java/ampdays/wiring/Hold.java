@@ -2,7 +2,7 @@ package ampdays.wiring;
 
 /**
  * What fuses and breakers hold for hours, by temperature. Nothing holds more than its rating here, although a cold one
- * does. Reference: HoldTest.
+ * does. Reference: ProtectionTest.
  */
 public final class Hold {
     /** Kelvin above calibration, and share held: a maker's family of thermal breakers calibrated at 40 °C. */
@@ -20,13 +20,8 @@ public final class Hold {
 
     private Hold() {}
 
-    /** Highest own temperature that the published family of thermal breakers covers, °C; beyond, its last slope goes on (guess). */
-    public static double lastPublishedC(double calibratedC) {
-        return calibratedC + ABOVE_K[ABOVE_K.length - 1];
-    }
-
     /**
-     * Share of the rating held.
+     * Share of the rating held. Beyond what the family of thermal breakers is published for, its last slope goes on (guess).
      *
      * @param calibratedC air that the rating is told for, °C
      * @param ownC temperature of the unit, °C; may be infinite

@@ -9,7 +9,6 @@ import ampdays.results.WiringRule;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Van;
 import ampdays.study.WiringCheck.Checked;
-import ampdays.wiring.Protection;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -191,7 +190,7 @@ class WiringTradeCasesTest {
 
     /**
      * Source: 33 CFR 183.455. Protection stands within 7 in of its source, within 40 in where the conductor is sheathed; from
-     * a battery ABYC E-11 allows 72 in of sheathed conductor. Below 50 V it may have at most 150 % of the table's current.
+     * a battery ABYC E-11 allows 72 in of sheathed conductor.
      */
     @ParameterizedTest
     @CsvSource({"no, 7.0 in, false", "no, 7.1 in, true", "yes, 72.0 in, false", "yes, 72.1 in, true"})
@@ -200,6 +199,5 @@ class WiringTradeCasesTest {
                 .with(RUN + ".protection-near", "bank")
                 .with(RUN + ".protection-distance", distance);
         assertThat(rules(check(van, 10).result()).contains(WiringRule.DISTANCE)).isEqualTo(found);
-        assertThat(Protection.MOST_OVER_TABLE).isEqualTo(1.5);
     }
 }
