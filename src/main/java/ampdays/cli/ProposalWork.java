@@ -124,7 +124,7 @@ record ProposalWork(
                 loaded.file().values(best.option()).orElseThrow(),
                 loaded.planner(Outputs.STEP_SECONDS));
         List<WiringResult> wiring = plans.stream()
-                .filter(plan -> !plan.variant().design().circuits().isEmpty())
+                .filter(plan -> !brief && !plan.variant().design().circuits().isEmpty())
                 .map(plan -> WiringCheck.of(plan, false).result())
                 .toList();
         return new Studies(chances(loaded), Optional.of(heat), matters(loaded, best.option()), wiring);
@@ -138,7 +138,7 @@ record ProposalWork(
     }
 
     private Optional<Matters> matters(Loaded loaded, String option) throws IOException, InputException, UsageException {
-        if (!inDepth) {
+        if (!inDepth || brief) {
             return Optional.empty();
         }
         return Optional.of(new WhatMatters(

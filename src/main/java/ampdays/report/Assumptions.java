@@ -74,7 +74,7 @@ final class Assumptions {
     private List<Listed> listing() {
         return values.listing().stream()
                 .filter(l -> !l.path().equals("title") && !l.path().equals("notes"))
-                .filter(l -> !l.path().startsWith("prices."))
+                .filter(l -> !l.path().startsWith("prices.") && !l.path().startsWith("masses."))
                 .toList();
     }
 

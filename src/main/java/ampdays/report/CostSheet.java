@@ -69,7 +69,9 @@ final class CostSheet {
                         - number(was, "factory-alternator.charger")
                         + number(is, "shore-charger.rated")
                         - number(was, "shore-charger.rated"));
-        more(lines, Item.SECOND_ALTERNATOR, was.has("second-alternator") ? 0 : number(is, "second-alternator.rated"));
+        double secondA = number(is, "second-alternator.rated");
+        // a larger one is bought whole
+        more(lines, Item.SECOND_ALTERNATOR, secondA > number(was, "second-alternator.rated") ? secondA : 0);
         more(lines, Item.INSULATION, (number(is, "cabin.insulation") - number(was, "cabin.insulation")) / FOAM_STEP_M);
         String covers = is.word("cabin.covers");
         more(lines, Item.COVERS, covers.equals(was.word("cabin.covers")) || covers.equals("none") ? 0 : 1);

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 final class FrontPage {
     private FrontPage() {}
 
-    static Part of(Material material) {
+    static Part of(Material material, boolean brief) {
         Say say = new Say(material.units());
         PlainVerdict verdict = new PlainVerdict(material);
         return Part.of(
@@ -28,7 +28,7 @@ final class FrontPage {
                                 "What you do for it",
                                 new Points(Duties.of(material, say)),
                                 "What it does not promise",
-                                Points.of(NotPromised.of(material)))));
+                                Points.of(NotPromised.of(material, brief)))));
     }
 
     private static Picture day(Material material, Option option) {

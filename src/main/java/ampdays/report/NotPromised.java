@@ -8,10 +8,10 @@ import java.util.List;
 final class NotPromised {
     private NotPromised() {}
 
-    static List<String> of(Material material) {
+    static List<String> of(Material material, boolean brief) {
         Trip trip = material.variant(material.base()).trip();
         List<String> texts = new ArrayList<>();
-        String years = material.studies().chances().isEmpty() ? "" : " See “How sure it is”.";
+        String years = brief || material.studies().chances().isEmpty() ? "" : " See “How sure it is”.";
         texts.add("The same in another year: these are " + trip.days() + " days from " + Say.day(trip.start())
                 + " in the weather of one file." + years);
         texts.add(

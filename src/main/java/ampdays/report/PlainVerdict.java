@@ -77,7 +77,7 @@ final class PlainVerdict {
                 .toList();
         Optional<Option> least = priced.stream()
                 .min(Comparator.comparingDouble(option -> costs.total(option).getAsDouble()));
-        return priced.size() < 2
+        return priced.size() < 2 || priced.size() < material.options().size() - 1
                 ? Optional.empty()
                 : least.map(option -> Say.quoted(option.result().option()) + " costs least"
                         + (option.result().holds() ? "." : ", but it does not hold."));

@@ -31,7 +31,7 @@ public final class ProposalMaker {
                 material.date().map(Say::day).orElse(""),
                 material.program(),
                 material.shop(),
-                FrontPage.of(material),
+                FrontPage.of(material, brief),
                 brief ? List.of() : maker.technical(),
                 Cautions.of(material, maker.say));
     }

@@ -18,12 +18,7 @@ final class Provenance {
         rows.add(Row.of(
                 List.of("date", material.date().map(Say::day).orElse("none given (--date YYYY-MM-DD puts one here)"))));
         rows.add(Row.of(List.of("units", material.units().word())));
-        rows.add(Row.of(List.of(
-                "seed",
-                material.studies()
-                        .chances()
-                        .map(chances -> chances.seed() + ", of " + chances.trips() + " trips of each option")
-                        .orElse("none; nothing here is drawn at random"))));
+        rows.add(Row.of(List.of("seed", seeds(material.studies()))));
         material.inputs()
                 .forEach(input -> rows.add(Row.of(List.of(input.what() + " " + input.name(), input.digest()))));
         return Part.of(
@@ -35,5 +30,15 @@ final class Provenance {
                         rows,
                         Form.PLAIN,
                         List.of("The same program with the same files gives the same document to the last byte."))));
+    }
+
+    private static String seeds(Studies studies) {
+        List<String> seeds = new ArrayList<>();
+        studies.chances()
+                .ifPresent(chances -> seeds.add(chances.seed() + ", of " + chances.trips() + " trips of each option"));
+        studies.matters()
+                .ifPresent(
+                        matters -> seeds.add(matters.seed() + ", of " + matters.samples() + " draws of all figures"));
+        return seeds.isEmpty() ? "none; nothing here is drawn at random" : String.join("; ", seeds);
     }
 }

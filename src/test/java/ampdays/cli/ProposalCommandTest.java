@@ -124,6 +124,7 @@ class ProposalCommandTest {
         assertThat(run("proposal", DEMO, "--brief", "--shop", shop.toString(), "--out", own.toString()))
                 .isZero();
         Map<String, List<String>> rows = options(Files.readString(own.resolve("proposal.html")));
+        assertThat(Files.readString(own.resolve("proposal.html"))).doesNotContain("How sure it is");
         // 300 W more panels at 300 for 100 W; 300 Ah more bank at 12.8 V and 500 for a kWh
         assertThat(rows.get("more solar")).contains("900 EUR");
         assertThat(rows.get("bigger bank")).contains("1,920 EUR");
@@ -224,7 +225,8 @@ class ProposalCommandTest {
                 .as(err.toString())
                 .isZero();
         assertThat(Files.readString(own.resolve("proposal.html")))
-                .contains("What matters most", "Measure this first")
+                .contains("What matters most", "Measure this first", "of 128 draws of all figures")
+                .doesNotContain("nothing here is drawn at random")
                 .containsPattern("Measure this first</h3>\\s*<ul[^>]*>\\s*<li>(?:<[^>]*>)*" + Pattern.quote(path));
     }
 
