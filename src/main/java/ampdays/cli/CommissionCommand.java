@@ -172,7 +172,9 @@ final class CommissionCommand implements Callable<Integer> {
                     + " \"34 °C\" --under-bonnet \"60 °C\" --soc \"60 %\" --sun \"800 W/m²\".");
         }
         try {
-            return Quantity.parse(text, dimension).value();
+            // as the sheet's heading says it, so that what is read back is the same day
+            double told = Quantity.parse(text, dimension).value();
+            return Quantity.parse(dimension.show(told), dimension).value();
         } catch (QuantityException e) {
             throw new UsageException(name + " " + e.getMessage());
         }

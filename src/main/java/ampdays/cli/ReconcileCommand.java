@@ -30,7 +30,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -104,7 +103,9 @@ final class ReconcileCommand implements Callable<Integer> {
             UsageException.ifExists(patch);
         }
         Loaded loaded = Loaded.read(file);
-        Variant built = loaded.scenario().variant(option).orElseThrow(() -> unknown(loaded.scenario()));
+        Variant built = loaded.scenario()
+                .variant(option)
+                .orElseThrow(() -> UsageException.unknownOption(option, file, loaded.scenario()));
         LogMap columns = LogMapReader.read(map, built.trip().zone());
         MeteredLog metered = LogReader.read(log, columns);
         LocalDate first = firstDay(metered, built);
@@ -118,6 +119,7 @@ final class ReconcileCommand implements Callable<Integer> {
         print.quality(Quality.of(metered), built.design().bank());
         print.days(days, trip.missing(), first);
         if (days.isEmpty() || !metered.hasBank()) {
+            nothingToPatch(screen);
             return Exit.DONE;
         }
         Reconciliation found = Reconcile.of(
@@ -130,6 +132,12 @@ final class ReconcileCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
+    private void nothingToPatch(PrintWriter screen) {
+        if (patch != null) {
+            screen.println("Nothing was written to " + patch + ": the log tells no value of the scenario.");
+        }
+    }
+
     private void write(PrintWriter screen, Scenario scenario, Reconciliation found) throws IOException {
         Path folder = out == null ? Path.of("out", scenario.name(), "reconcile") : out;
         new ChartRenderer()
@@ -138,6 +146,7 @@ final class ReconcileCommand implements Callable<Integer> {
                         folder);
         screen.println("Chart: " + folder.resolve("promise-and-log") + ".svg and .png");
         if (found.fitted().isEmpty()) {
+            nothingToPatch(screen);
             return;
         }
         String text = FittedValues.option(found.fitted(), metered(log));
@@ -197,11 +206,5 @@ final class ReconcileCommand implements Callable<Integer> {
         return Instant.ofEpochSecond(metered.epochSecond(minute))
                 .atZone(built.trip().zone())
                 .toLocalDate();
-    }
-
-    private UsageException unknown(Scenario scenario) {
-        return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
-                + scenario.variants().stream().map(v -> "\"" + v.name() + "\"").collect(Collectors.joining(", "))
-                + ".");
     }
 }

@@ -42,7 +42,7 @@ final class LogNumber {
                 }
             } else if (c == '.' || c == ',') {
                 boolean decimal = (c == ',') == commaIsDecimal;
-                if (decimal && afterPoint) {
+                if (afterPoint || (!decimal && !threeDigitsFollow(text, at + 1))) {
                     return UNREADABLE;
                 }
                 afterPoint |= decimal;
@@ -65,6 +65,15 @@ final class LogNumber {
             }
         }
         return negative ? -value : value;
+    }
+
+    /** Whether a sign that is not the decimal one parts thousands. */
+    private static boolean threeDigitsFollow(CharSequence text, int from) {
+        int at = from;
+        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+            at++;
+        }
+        return at == from + 3;
     }
 
     private static double exponent(String text) {

@@ -113,6 +113,11 @@ public final class Values {
         return find(path).map(Value::number).orElse(Double.NaN);
     }
 
+    /** Capacity of the bank, Ah, also where it was said as energy. */
+    public double bankAh() {
+        return BatterySection.capacityAh(this);
+    }
+
     /** The text in force at a path; empty when there is none. */
     public String word(String path) {
         return find(path).map(Value::text).orElse("");

@@ -215,11 +215,15 @@ final class FittedKnobs {
                     knob.path(),
                     knob.label(),
                     knob.cause(),
-                    values.number(knob.path()),
+                    promised(knob.path()),
                     second.value(i),
                     Math.hypot(NORMAL_95 * second.standard(i), METER * second.value(i))));
         }
         return fitted;
+    }
+
+    private double promised(String path) {
+        return path.equals("battery.capacity") ? values.bankAh() : values.number(path);
     }
 
     /**
@@ -227,7 +231,7 @@ final class FittedKnobs {
      * trace where another rules, the one knob that alone explains most, as far as it does.
      */
     private double[] scanned(List<Knob> knobs, double... u) {
-        double[] best = knobs.stream().mapToDouble(k -> values.number(k.path())).toArray();
+        double[] best = knobs.stream().mapToDouble(k -> promised(k.path())).toArray();
         for (int i = 0; i < knobs.size(); i++) {
             best = knobs.get(i).path().startsWith(SECOND) ? best : bestTry(knobs, i, best, u);
         }
