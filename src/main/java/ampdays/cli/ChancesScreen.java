@@ -133,12 +133,14 @@ final class ChancesScreen {
     }
 
     private static String between(Bounded share) {
-        return number("%.0f", 100 * share.low()) + " to " + percent(share.high());
+        return percent(share.low()).replace(" %", "") + " to " + percent(share.high());
     }
 
     private static String percent(double share) {
+        double toTheEnd = Math.min(share, 1 - share);
+        boolean between = toTheEnd > 0;
         return number(
-                share > 0 && share < 0.001 ? "%.2f %%" : share < 0.01 && share > 0 ? "%.1f %%" : "%.0f %%",
+                between && toTheEnd < 0.001 ? "%.2f %%" : between && toTheEnd < 0.01 ? "%.1f %%" : "%.0f %%",
                 100 * share);
     }
 

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -55,7 +54,9 @@ final class FailuresCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded loaded = Loaded.read(file);
-        Variant variant = loaded.scenario().variant(option).orElseThrow(() -> unknown(loaded));
+        Variant variant = loaded.scenario()
+                .variant(option)
+                .orElseThrow(() -> UsageException.unknownOption(option, file, loaded.scenario()));
         loaded.requireCoverage();
         List<Failure> own = loaded.file().failures();
         FailureReport report;
@@ -87,13 +88,5 @@ final class FailuresCommand implements Callable<Integer> {
 
     private String ofOption() {
         return option.equals(ScenarioFile.BASE_NAME) ? "" : "-" + Outputs.fileName(option);
-    }
-
-    private UsageException unknown(Loaded loaded) {
-        return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
-                + loaded.scenario().variants().stream()
-                        .map(v -> "\"" + v.name() + "\"")
-                        .collect(Collectors.joining(", "))
-                + ".");
     }
 }

@@ -11,7 +11,6 @@ import ampdays.study.WhatMatters;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -68,7 +67,9 @@ final class MattersCommand implements Callable<Integer> {
         draws.check();
         Draws.checkSamples(samples, 10);
         Loaded loaded = Loaded.read(file);
-        Variant option = option(loaded);
+        Variant option = loaded.scenario()
+                .variant(name)
+                .orElseThrow(() -> UsageException.unknownOption(name, file, loaded.scenario()));
         loaded.requireCoverage(option);
         DrawnWeather weather = new DrawnWeather(loaded, draws.seed());
         Draws.refuseImpossible(loaded, weather);
@@ -99,15 +100,5 @@ final class MattersCommand implements Callable<Integer> {
                     + "; chart (.svg and .png): " + CHART + ".");
         }
         return Exit.DONE;
-    }
-
-    private Variant option(Loaded loaded) throws UsageException {
-        return loaded.scenario()
-                .variant(name)
-                .orElseThrow(() -> new UsageException("There is no option \"" + name + "\" in " + file + ". Options: "
-                        + loaded.scenario().variants().stream()
-                                .map(variant -> "\"" + variant.name() + "\"")
-                                .collect(Collectors.joining(", "))
-                        + "."));
     }
 }

@@ -24,7 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -71,7 +70,8 @@ final class WiringCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Loaded loaded = Loaded.read(file);
         Scenario scenario = loaded.scenario();
-        Variant written = scenario.variant(option).orElseThrow(() -> unknown(scenario));
+        Variant written =
+                scenario.variant(option).orElseThrow(() -> UsageException.unknownOption(option, file, scenario));
         Values values = loaded.file().values(option).orElseThrow();
         Map<String, String> offer = CircuitOffer.of(values, written.design());
         boolean offered = !offer.isEmpty();
@@ -113,11 +113,5 @@ final class WiringCommand implements Callable<Integer> {
         } catch (ScenarioException e) {
             throw new IllegalStateException("the circuits offered do not fit: " + e.getMessage(), e);
         }
-    }
-
-    private UsageException unknown(Scenario scenario) {
-        return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
-                + scenario.variants().stream().map(v -> "\"" + v.name() + "\"").collect(Collectors.joining(", "))
-                + ".");
     }
 }

@@ -39,7 +39,13 @@ public final class Inputs {
 
     private static Uncertain sourceNamed(Uncertain habit) {
         return new Uncertain(
-                habit.name(), habit.dimension(), habit.low(), habit.usual(), habit.high(), "habit", habit.change());
+                habit.name(),
+                habit.dimension(),
+                habit.low(),
+                habit.usual(),
+                habit.high(),
+                Uncertain.HABIT,
+                habit.change());
     }
 
     /** Whether a path is one of the van itself, and no wish or measure of what is good. */

@@ -15,6 +15,9 @@ import ampdays.units.Dimension;
  */
 public record Uncertain(
         String name, Dimension dimension, double low, double usual, double high, String source, Change change) {
+    /** Source of what is no input but a habit or a wear of all the trip. */
+    public static final String HABIT = "habit";
+
     /** Makes a design in which something has a value. */
     @FunctionalInterface
     public interface Change {

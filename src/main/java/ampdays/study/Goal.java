@@ -131,7 +131,7 @@ public record Goal(
     private double over(RunResult run) {
         double bound = bound(run);
         double value = metric.value().applyAsDouble(run);
-        boolean unseen = metric.name().equals(Metric.DAYS_TO_EMPTY) && bound > run.tripDays();
+        boolean unseen = atLeast && metric.name().equals(Metric.DAYS_TO_EMPTY) && bound > run.tripDays();
         double over = (unseen ? Math.min(value, run.tripDays()) : value) - bound;
         return atLeast ? over : -over;
     }

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * All inputs of a design drawn together, twice for each sample, and the runs that {@link VarianceShares} asks for. A factor is
@@ -96,7 +97,12 @@ final class JointDraws {
         List<LocalDate> year = chosen(weather.starts(option), place(sample, 0, otherWeather));
         LocalDate start = chosen(year, place(sample, 1, otherWeather));
         Draft draft = Draft.of(values).startingOn(start.toString());
-        for (int i = 0; i < inputs.size(); i++) {
+        // habits change what the numbers are, so the numbers come first
+        int[] numbersFirst = IntStream.concat(
+                        IntStream.range(0, inputs.size()).filter(i -> !isHabit(i)),
+                        IntStream.range(0, inputs.size()).filter(this::isHabit))
+                .toArray();
+        for (int i : numbersFirst) {
             int factor = 1 + Math.min(i, oneByOne);
             Uncertain input = inputs.get(i);
             double drawn = input.at(place(sample, WEATHER_COORDINATES + i, allFromB || switched == factor));
@@ -107,6 +113,10 @@ final class JointDraws {
 
     private double place(int sample, int coordinate, boolean fromB) {
         return points[sample][coordinate + (fromB ? coordinates() : 0)];
+    }
+
+    private boolean isHabit(int input) {
+        return inputs.get(input).source().equals(Uncertain.HABIT);
     }
 
     private static <T> T chosen(List<T> from, double place) {

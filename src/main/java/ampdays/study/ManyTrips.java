@@ -26,7 +26,7 @@ import java.util.function.ToDoubleFunction;
 /**
  * Runs every option of a scenario on many trips that differ in start, weather, habits and tolerances. A trip is a point of an
  * even set; the same point serves every option, so that what differs between options is not luck. Test: {@code
- * ManyTripsTest}.
+ * ChancesCommandTest}.
  */
 public final class ManyTrips {
     private static final int YEAR = 0;

@@ -68,5 +68,6 @@ class GoalTest {
     @Test
     void whatTheTripCannotShowIsNotReached() {
         assertThat(reached("daysToEmpty >= 20", HOLDS)).isFalse();
+        assertThat(reached("daysToEmpty <= 20", HOLDS)).isFalse();
     }
 }
