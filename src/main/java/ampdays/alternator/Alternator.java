@@ -1,8 +1,6 @@
 package ampdays.alternator;
 
-import ampdays.heat.TwoNodeStep;
-import java.util.EnumMap;
-import java.util.Map;
+import ampdays.alternator.TurningAlternator.Speed;
 
 /**
  * One alternator during one run: winding and case temperatures, ramp. One run, one thread.
@@ -13,12 +11,12 @@ import java.util.Map;
  * ramp's mean square. Reference: AlternatorIntegrationTest.
  */
 public final class Alternator {
+    private final TurningAlternator turning;
     private final AlternatorSpec spec;
     private final EngineSpec engine;
     private final double stepS;
     private final double endA;
     private final double copperOhm;
-    private final Map<EngineState, Speed> speeds = new EnumMap<>(EngineState.class);
 
     private EngineState state = EngineState.STOPPED;
     private Speed speed;
@@ -34,51 +32,32 @@ public final class Alternator {
 
     private AlternatorLimit limit = AlternatorLimit.ROTOR_SPEED;
 
-    /** What depends on the rotor's speed alone, worked out once. */
-    private record Speed(
-            WindingTable curve,
-            WindingTable belt,
-            double turningLossW,
-            double capA,
-            double toWindingWK,
-            double toCaseWK,
-            TwoNodeStep nodes) {}
-
+    /**
+     * @param airDensityShare air density over that at sea level
+     * @param startC temperature at the start, °C
+     * @param stepS length of a step, s
+     */
     public Alternator(AlternatorSpec spec, EngineSpec engine, double airDensityShare, double startC, double stepS) {
-        this.spec = spec;
-        this.engine = engine;
-        this.stepS = stepS;
-        this.endA = spec.curve().endA();
-        this.copperOhm = AlternatorPhysics.copperOhm(spec.ratedA(), spec.halfLoadEfficiency());
-        for (EngineState each : EngineState.values()) {
-            speeds.put(each, speed(engine.rpm(each) * spec.pulleyRatio(), airDensityShare));
-        }
-        this.speed = speeds.get(state);
-        this.windingC = startC;
-        this.caseC = startC;
+        this(new TurningAlternator(spec, engine, airDensityShare, stepS), startC);
     }
 
-    private Speed speed(double rotorRpm, double airDensityShare) {
-        double cooling = AlternatorPhysics.coolingShare(rotorRpm, airDensityShare);
-        double turningLossW = AlternatorPhysics.turningLossW(rotorRpm, spec.ratedA());
-        double beltW = AlternatorPhysics.beltW(rotorRpm, spec.beltW(), spec.beltRpm());
-        double toWindingWK = spec.windingToAirWK() * cooling;
-        double toCaseWK = spec.caseToAirWK() * cooling;
-        return new Speed(
-                new WindingTable(windingC -> spec.curve().currentA(rotorRpm, windingC)),
-                new WindingTable(windingC -> AlternatorPhysics.beltCurrentA(
-                        beltW, spec.setPointV(), copperOhm, windingC, spec.ratedA(), turningLossW)),
-                turningLossW,
-                spec.capA(rotorRpm),
-                toWindingWK,
-                toCaseWK,
-                new TwoNodeStep(spec.windingJK(), spec.caseJK(), toWindingWK, toCaseWK, spec.windingToCaseWK(), stepS));
+    /** @param startC temperature at the start, °C */
+    public Alternator(TurningAlternator turning, double startC) {
+        this.turning = turning;
+        this.spec = turning.spec;
+        this.engine = turning.engine;
+        this.stepS = turning.stepS;
+        this.endA = turning.endA;
+        this.copperOhm = turning.copperOhm;
+        this.speed = turning.at(state);
+        this.windingC = startC;
+        this.caseC = startC;
     }
 
     /** Goes on from where another was. */
     public void goOnFrom(Alternator before) {
         state = before.state;
-        speed = speeds.get(state);
+        speed = turning.at(state);
         windingC = before.windingC;
         caseC = before.caseC;
         runningS = before.runningS;
@@ -92,10 +71,10 @@ public final class Alternator {
     public void open(EngineState now, double underBonnetC) {
         if (state != now) {
             state = now;
-            speed = speeds.get(now);
+            speed = turning.at(now);
         }
-        windingAirW = speed.toWindingWK * underBonnetC;
-        caseW = speed.turningLossW + speed.toCaseWK * underBonnetC;
+        windingAirW = speed.toWindingWK() * underBonnetC;
+        caseW = speed.turningLossW() + speed.toCaseWK() * underBonnetC;
         if (now == EngineState.STOPPED) {
             runningS = 0;
             steadyA = 0;
@@ -113,13 +92,13 @@ public final class Alternator {
         runningS += stepS;
         double atStartA = rampShare * steadyA(windingC, caseC);
         double windingW = windingAirW + lossW(atStartA, windingC);
-        double rest1C = speed.nodes.rest1C(windingW, caseW);
-        double rest2C = speed.nodes.rest2C(windingW, caseW);
+        double rest1C = speed.nodes().rest1C(windingW, caseW);
+        double rest2C = speed.nodes().rest2C(windingW, caseW);
         double d1K = windingC - rest1C;
         double d2K = caseC - rest2C;
         steadyA = steadyA(
-                (windingC + rest1C + speed.nodes.after1K(d1K, d2K)) / 2,
-                (caseC + rest2C + speed.nodes.after2K(d1K, d2K)) / 2);
+                (windingC + rest1C + speed.nodes().after1K(d1K, d2K)) / 2,
+                (caseC + rest2C + speed.nodes().after2K(d1K, d2K)) / 2);
         if (ramps) {
             limit = AlternatorLimit.START_RAMP;
         }
@@ -127,19 +106,19 @@ public final class Alternator {
 
     /** Current at two temperatures but for the ramp, A; names the limit. */
     private double steadyA(double atWindingC, double atCaseC) {
-        double least = speed.curve.currentA(atWindingC);
+        double least = speed.curve().currentA(atWindingC);
         AlternatorLimit why = AlternatorLimit.ROTOR_SPEED;
-        double beltA = speed.belt.currentA(atWindingC);
+        double beltA = speed.belt().currentA(atWindingC);
         if (beltA < least) {
             least = beltA;
             why = AlternatorLimit.BELT;
         }
-        if (speed.capA < least) {
-            least = speed.capA;
+        if (speed.capA() < least) {
+            least = speed.capA();
             why = AlternatorLimit.REGULATOR_CAP;
         }
         double cool = AlternatorPhysics.cutBackShare(atCaseC, spec.cutBackFromC(), spec.cutBackToC());
-        double heatA = cool * (speed.capA < endA ? speed.capA : endA);
+        double heatA = cool * (speed.capA() < endA ? speed.capA() : endA);
         if (cool < 1 && heatA < least) {
             least = heatA;
             why = AlternatorLimit.HEAT;
@@ -158,16 +137,16 @@ public final class Alternator {
     public void settle(double currentA) {
         double windingW = windingAirW + lossW(currentA, windingC);
         if (currentA > 0) {
-            double restC = speed.nodes.rest1C(windingW, caseW);
-            double endC = restC + speed.nodes.after1K(windingC - restC, caseC - speed.nodes.rest2C(windingW, caseW));
+            double restC = speed.nodes().rest1C(windingW, caseW);
+            double endC = restC + speed.nodes().after1K(windingC - restC, caseC - speed.nodes().rest2C(windingW, caseW));
             windingW = windingAirW + lossW(currentA, (windingC + endC) / 2);
         }
-        double rest1C = speed.nodes.rest1C(windingW, caseW);
-        double rest2C = speed.nodes.rest2C(windingW, caseW);
+        double rest1C = speed.nodes().rest1C(windingW, caseW);
+        double rest2C = speed.nodes().rest2C(windingW, caseW);
         double d1K = windingC - rest1C;
         double d2K = caseC - rest2C;
-        windingC = rest1C + speed.nodes.after1K(d1K, d2K);
-        caseC = rest2C + speed.nodes.after2K(d1K, d2K);
+        windingC = rest1C + speed.nodes().after1K(d1K, d2K);
+        caseC = rest2C + speed.nodes().after2K(d1K, d2K);
     }
 
     private double lossW(double currentA, double atC) {

@@ -41,10 +41,19 @@ public final class FactoryUnit {
             double startC,
             double chargerStartC,
             double stepS) {
+        this(spec, new TurningAlternator(spec.alternator(), engine, airDensityShare, stepS), startC, chargerStartC);
+    }
+
+    /**
+     * @param turning its alternator on the engine
+     * @param startC temperature of the alternator at the start, °C
+     * @param chargerStartC temperature of the charger at the start, °C
+     */
+    public FactoryUnit(FactorySpec spec, TurningAlternator turning, double startC, double chargerStartC) {
         this.spec = spec;
         this.charger = spec.charger();
-        this.alternator = new Alternator(spec.alternator(), engine, airDensityShare, startC, stepS);
-        this.chargerNode = new OneNodeStep(charger.heatJK(), charger.toAirWK(), stepS);
+        this.alternator = new Alternator(turning, startC);
+        this.chargerNode = new OneNodeStep(charger.heatJK(), charger.toAirWK(), turning.stepS);
         this.cableOhm = spec.alternator().cableOhm();
         this.lossPerOutput = 1 / charger.efficiency() - 1;
         this.chargerC = chargerStartC;

@@ -1,5 +1,9 @@
 package ampdays.sim;
 
+import ampdays.alternator.AlternatorSpec;
+import ampdays.alternator.EngineSpec;
+import ampdays.alternator.FactorySpec;
+import ampdays.alternator.TurningAlternator;
 import ampdays.cabin.CabinSpec;
 import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
@@ -27,6 +31,10 @@ public final class RunPlan {
     private final RoofPlan roof;
     private final CabinPlan cabin;
     private final LoadPlan loads;
+    /** Null without one. */
+    private final TurningAlternator factory;
+
+    private final TurningAlternator second;
     private final Measured measured;
 
     private RunPlan(
@@ -36,6 +44,8 @@ public final class RunPlan {
             RoofPlan roof,
             CabinPlan cabin,
             LoadPlan loads,
+            TurningAlternator factory,
+            TurningAlternator second,
             Measured measured) {
         this.variant = variant;
         this.clock = clock;
@@ -43,6 +53,8 @@ public final class RunPlan {
         this.roof = roof;
         this.cabin = cabin;
         this.loads = loads;
+        this.factory = factory;
+        this.second = second;
         this.measured = measured;
     }
 
@@ -52,7 +64,7 @@ public final class RunPlan {
      */
     public RunPlan with(Measured instead) {
         TripClock running = instead.tellsEngine() ? clock.withEngine(instead) : clock;
-        return new RunPlan(variant, running, sky, roof, cabin, loads, instead);
+        return new RunPlan(variant, running, sky, roof, cabin, loads, factory, second, instead);
     }
 
     Measured measured() {
@@ -91,6 +103,16 @@ public final class RunPlan {
 
     LoadPlan loads() {
         return loads;
+    }
+
+    /** The factory alternator on its engine; null without one. */
+    TurningAlternator factory() {
+        return factory;
+    }
+
+    /** The second alternator on its engine; null without one. */
+    TurningAlternator second() {
+        return second;
     }
 
     /**
@@ -143,7 +165,26 @@ public final class RunPlan {
                             Arrays.stream(thresholds).boxed().toList()),
                     LoadPlan.class,
                     () -> LoadPlan.of(clock, loadSpecs, inverter, thresholds));
-            return new RunPlan(variant, clock, sky, roof, cabin, loads, Measured.NONE);
+            EngineSpec engine = variant.design().engine();
+            Optional<AlternatorSpec> factory = variant.design().factory().map(FactorySpec::alternator);
+            return new RunPlan(
+                    variant,
+                    clock,
+                    sky,
+                    roof,
+                    cabin,
+                    loads,
+                    turning(factory, engine, sky.densityShare()),
+                    turning(variant.design().second(), engine, sky.densityShare()),
+                    Measured.NONE);
+        }
+
+        private TurningAlternator turning(Optional<AlternatorSpec> spec, EngineSpec engine, double densityShare) {
+            return spec.map(alternator -> part(
+                            new TurningKey(alternator, engine, densityShare),
+                            TurningAlternator.class,
+                            () -> new TurningAlternator(alternator, engine, densityShare, stepSeconds)))
+                    .orElse(null);
         }
 
         private <T> T part(Object key, Class<T> type, Supplier<T> make) {
@@ -167,6 +208,8 @@ public final class RunPlan {
         private record RoofKey(SkyKey sky, Optional<SolarSpec> perWatt) {}
 
         private record CabinKey(RoofKey roof, CabinSpec cabin, double panelM2) {}
+
+        private record TurningKey(AlternatorSpec spec, EngineSpec engine, double densityShare) {}
 
         private record LoadKey(
                 Trip trip, List<LoadSpec> loads, Optional<InverterSpec> inverter, List<Double> thresholds) {}

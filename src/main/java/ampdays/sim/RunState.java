@@ -38,14 +38,12 @@ final class RunState {
         cooler = design.cooler().map(Cooler::new).orElse(null);
         refrigerator =
                 design.refrigerator().map(spec -> new Refrigerator(spec, stepS)).orElse(null);
-        factory = design.factory()
-                .map(spec -> new FactoryUnit(spec, engine, density, startC, startC, stepS))
-                .orElse(null);
-        second = design.second()
-                .map(spec -> new Alternator(spec, engine, density, startC, stepS))
-                .orElse(null);
+        factory = plan.factory() == null
+                ? null
+                : new FactoryUnit(design.factory().orElseThrow(), plan.factory(), startC, startC);
+        second = plan.second() == null ? null : new Alternator(plan.second(), startC);
         bonnet = new UnderBonnet(engine, stepS);
-        moistAir = new MoistAir(plan.sky().pressurePa());
+        moistAir = plan.sky().moistAir();
     }
 
     /** Goes on from where another was: each part that both have. */

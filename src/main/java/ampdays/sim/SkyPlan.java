@@ -1,5 +1,6 @@
 package ampdays.sim;
 
+import ampdays.cooling.MoistAir;
 import ampdays.scenario.Site;
 import ampdays.sun.AirMass;
 import ampdays.sun.SunPath;
@@ -12,12 +13,14 @@ public final class SkyPlan {
     private final SunPath sun;
     private final MinuteWeather weather;
     private final double pressurePa;
+    private final MoistAir moistAir;
     private final double[] dailyRainMm;
 
     private SkyPlan(SunPath sun, MinuteWeather weather, double pressurePa, double[] dailyRainMm) {
         this.sun = sun;
         this.weather = weather;
         this.pressurePa = pressurePa;
+        this.moistAir = new MoistAir(pressurePa);
         this.dailyRainMm = dailyRainMm;
     }
 
@@ -71,6 +74,11 @@ public final class SkyPlan {
     /** Air pressure of the standard atmosphere at the site, Pa. */
     public double pressurePa() {
         return pressurePa;
+    }
+
+    /** Moist air at that pressure. */
+    MoistAir moistAir() {
+        return moistAir;
     }
 
     /** Air density relative to sea level. */
