@@ -138,7 +138,9 @@ public final class Alternator {
         double windingW = windingAirW + lossW(currentA, windingC);
         if (currentA > 0) {
             double restC = speed.nodes().rest1C(windingW, caseW);
-            double endC = restC + speed.nodes().after1K(windingC - restC, caseC - speed.nodes().rest2C(windingW, caseW));
+            double endC = restC
+                    + speed.nodes()
+                            .after1K(windingC - restC, caseC - speed.nodes().rest2C(windingW, caseW));
             windingW = windingAirW + lossW(currentA, (windingC + endC) / 2);
         }
         double rest1C = speed.nodes().rest1C(windingW, caseW);

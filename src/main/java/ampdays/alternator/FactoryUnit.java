@@ -74,14 +74,16 @@ public final class FactoryUnit {
     public void open(EngineState state, double underBonnetC, double cabinC) {
         chargerAirC = charger.inEngineBay() ? underBonnetC : cabinC;
         systemV = spec.voltage().at(state, alternator.runningS());
-        vehicleA = spec.vehicleA(state);
         alternator.open(state, underBonnetC);
-        ratingShare = AlternatorPhysics.cutBackShare(chargerC, charger.derateFromC(), charger.derateToC());
         if (state == EngineState.STOPPED) {
+            vehicleA = 0;
+            ratingShare = 1;
             possibleW = 0;
             cableRules = false;
             return;
         }
+        vehicleA = spec.vehicleA(state);
+        ratingShare = AlternatorPhysics.cutBackShare(chargerC, charger.derateFromC(), charger.derateToC());
         double spareA = spareA();
         double mostA = alternator.rampShare() * DcDcCharger.mostInputA(systemV, charger.leastInputV(), cableOhm);
         cableRules = mostA < spareA;

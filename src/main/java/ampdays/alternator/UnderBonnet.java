@@ -47,13 +47,13 @@ public final class UnderBonnet {
 
     /** Advances by a step in which the engine is in one state. */
     public void step(EngineState state) {
-        double targetK = engine.riseK(state);
         if (state == EngineState.STOPPED) {
-            double soakK = targetK * warmth * soakGain;
+            double soakK = engine.soakRiseK() * warmth * soakGain;
             meanRiseK = riseK * meanSoak + soakK * (meanWarm - meanSoak);
             riseK = riseK * remainsSoak + soakK * (remainsWarm - remainsSoak);
             warmth *= remainsWarm;
         } else {
+            double targetK = engine.riseK(state);
             meanRiseK = targetK + (riseK - targetK) * meanOn;
             riseK = targetK + (riseK - targetK) * remainsOn;
             warmth = 1 + (warmth - 1) * remainsOn;

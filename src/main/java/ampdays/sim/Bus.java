@@ -19,9 +19,32 @@ final class Bus {
 
     private static void share(Minute m, Battery bank) {
         m.servedShare = 1;
-        if (!fillsBank(m, bank)) {
+        boolean anySource =
+                m.solarPossibleW > 0 || m.secondPossibleA > 0 || m.factoryPossibleW > 0 || m.shorePossibleW > 0;
+        if (!anySource) {
+            drawOnly(m, bank);
+        } else if (!fillsBank(m, bank)) {
             giveAll(m, bank);
         }
+    }
+
+    /** When no source gives anything. */
+    private static void drawOnly(Minute m, Battery bank) {
+        m.bankLimits = false;
+        m.secondRegulated = false;
+        double busV = BankPhysics.busV(bank.emfV(), bank.dischargeOhm(), -m.askedA, -m.askedW);
+        m.bankA = -m.askedA - m.askedW / busV;
+        if (!(m.bankA >= -bank.dischargeMaxA())) {
+            shed(m, bank);
+            return;
+        }
+        m.busV = busV;
+        m.solarW = 0;
+        m.shoreW = 0;
+        m.secondA = 0;
+        m.factoryW = 0;
+        m.solarAtCap = m.solarIsCurrent;
+        m.factoryAtRating = false;
     }
 
     /** When the sources can give more than the bank and the loads take: the bank's limit sets the voltage. */

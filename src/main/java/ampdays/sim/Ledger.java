@@ -52,17 +52,19 @@ final class Ledger {
             throw new IllegalStateException(
                     "the energy ledger does not close at step " + m.step + ": " + residualW + " W of " + movedW + " W");
         }
-        solarW += m.solarSourceW;
-        shoreW += m.shoreSourceW;
-        factoryW += m.factorySourceW;
-        secondW += m.secondSourceW;
+        if (inW > 0) {
+            solarW += m.solarSourceW;
+            shoreW += m.shoreSourceW;
+            factoryW += m.factorySourceW;
+            secondW += m.secondSourceW;
+            solarControllerW += solarLossW;
+            shoreChargerW += shoreLossW;
+            factoryChargerW += factoryLossW;
+            alternatorCableW += secondCableW;
+        }
         loadsW += m.loadsW;
         coolingW += m.coolingW;
         refrigeratorW += m.refrigeratorW;
-        solarControllerW += solarLossW;
-        shoreChargerW += shoreLossW;
-        factoryChargerW += factoryLossW;
-        alternatorCableW += secondCableW;
         inverterW += m.inverterLossW;
         bankResistanceW += bank.resistanceW();
         bankChargeW += bank.chargeLossW();
