@@ -251,7 +251,7 @@ final class SweepCommand implements Callable<Integer> {
             sweep.run(
                     before,
                     workers,
-                    cell -> files.line(cell.row(), cell.places(), cell.result(), cell.problem()),
+                    cell -> files.line(cell.row(), cell.places(), cell.parts(), cell.result(), cell.problem()),
                     interruption::isAsked,
                     line -> {
                         files.append(line);

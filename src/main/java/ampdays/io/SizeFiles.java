@@ -6,6 +6,7 @@ import ampdays.results.SweepTable;
 import ampdays.results.WholeFile;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
+import ampdays.scenario.Parts;
 import ampdays.scenario.ScenarioFile;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -48,7 +49,9 @@ public final class SizeFiles {
         try (SweepFiles files = new SweepFiles(folder, file, grid, uses, SweepJson.of(scenario, title, grid, inputs))) {
             for (int row = 0; row < sizing.tried().size(); row++) {
                 Tried tried = sizing.tried().get(row);
-                lines.add(files.line(row, List.of(0, row), tried.result(), tried.problem()));
+                List<Integer> places = List.of(0, row);
+                Parts parts = Parts.of(grid.values(file, places));
+                lines.add(files.line(row, places, parts, tried.result(), tried.problem()));
             }
             files.writeWhole(lines);
         }

@@ -76,7 +76,7 @@ public final class SweepFiles implements AutoCloseable {
     }
 
     /** The row of a design as a line of the table; may be called by several threads. */
-    public String line(long row, List<Integer> places, Optional<RunResult> result, String problem) {
+    public String line(long row, List<Integer> places, Parts parts, Optional<RunResult> result, String problem) {
         List<String> cells = new ArrayList<>(List.of(Long.toString(row + 1), grid.option(places)));
         for (int i = 0; i < places.size(); i++) {
             Knob knob = grid.knobs().get(i);
@@ -86,7 +86,6 @@ public final class SweepFiles implements AutoCloseable {
         }
         cells.addAll(result.map(columns::cells)
                 .orElseGet(() -> Collections.nCopies(columns.headings().size(), "")));
-        Parts parts = Parts.of(grid.values(file, places));
         cells.addAll(List.of(Numbers.full(parts.price()), Numbers.full(parts.massKg()), Numbers.full(parts.panelM2())));
         cells.add(problem);
         return FORMAT.format(cells.toArray()) + '\n';

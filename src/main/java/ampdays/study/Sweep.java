@@ -2,23 +2,20 @@ package ampdays.study;
 
 import ampdays.results.RunResult;
 import ampdays.scenario.Grid;
+import ampdays.scenario.Parts;
 import ampdays.scenario.Problem;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
+import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import java.io.IOException;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -31,9 +28,6 @@ import java.util.stream.Collectors;
 public final class Sweep {
     /** Rows that a worker takes at a time. */
     private static final int STRETCH = 16;
-
-    /** Stretches under way for each worker, so that none waits for a slower one. */
-    private static final int AHEAD = 4;
 
     private final ScenarioFile file;
     private final Grid grid;
@@ -52,10 +46,11 @@ public final class Sweep {
      *
      * @param row counted from zero
      * @param places which value each knob has
+     * @param parts what is priced and weighed of it
      * @param result empty when the design is impossible
      * @param problem why, in a sentence; else empty
      */
-    public record Cell(long row, List<Integer> places, Optional<RunResult> result, String problem) {}
+    public record Cell(long row, List<Integer> places, Parts parts, Optional<RunResult> result, String problem) {}
 
     /** Takes what was made of each cell, in the order of the rows. */
     @FunctionalInterface
@@ -71,27 +66,20 @@ public final class Sweep {
      */
     public <T> void run(long first, int workers, Function<Cell, T> make, BooleanSupplier stopped, Sink<T> sink)
             throws IOException {
-        ExecutorService pool = Executors.newFixedThreadPool(workers);
-        try {
-            Deque<Future<List<T>>> underWay = new ArrayDeque<>();
-            long next = first;
-            while (true) {
-                while (next < grid.rows() && underWay.size() < AHEAD * workers && !stopped.getAsBoolean()) {
-                    long from = next;
-                    long end = Math.min(grid.rows(), from + STRETCH);
-                    underWay.add(pool.submit(() -> stretch(from, end, make)));
-                    next = end;
-                }
-                if (underWay.isEmpty()) {
-                    return;
-                }
-                for (T made : await(underWay.remove())) {
-                    sink.accept(made);
-                }
-            }
-        } finally {
-            pool.shutdownNow();
-        }
+        long stretches = (grid.rows() - first + STRETCH - 1) / STRETCH;
+        Workers.hand(
+                stretches,
+                workers,
+                stretch -> {
+                    long from = first + stretch * STRETCH;
+                    return stretch(from, Math.min(grid.rows(), from + STRETCH), make);
+                },
+                stopped,
+                rows -> {
+                    for (T row : rows) {
+                        sink.accept(row);
+                    }
+                });
     }
 
     private <T> List<T> stretch(long from, long end, Function<Cell, T> make) {
@@ -108,26 +96,17 @@ public final class Sweep {
     /** Runs one design of a grid. */
     static Cell cell(ScenarioFile file, Grid grid, long row, Function<Variant, RunPlan> plans) {
         List<Integer> places = grid.places(row);
+        Values values = grid.values(file, places);
+        Parts parts = Parts.of(values);
         RunPlan plan;
         try {
-            plan = plans.apply(grid.variant(file, places));
+            plan = plans.apply(VariantBuilder.build(grid.option(places), values));
         } catch (ScenarioException e) {
             String problems = e.problems().stream().map(Problem::message).collect(Collectors.joining(" "));
-            return new Cell(row, places, Optional.empty(), problems);
+            return new Cell(row, places, parts, Optional.empty(), problems);
         } catch (IllegalArgumentException e) {
-            return new Cell(row, places, Optional.empty(), e.getMessage());
+            return new Cell(row, places, parts, Optional.empty(), e.getMessage());
         }
-        return new Cell(row, places, Optional.of(Simulator.run(plan)), "");
-    }
-
-    private static <T> T await(Future<T> made) throws IOException {
-        try {
-            return made.get();
-        } catch (ExecutionException e) {
-            throw new IllegalStateException(e.getCause());
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException("The sweep was interrupted.", e);
-        }
+        return new Cell(row, places, parts, Optional.of(Simulator.run(plan)), "");
     }
 }
