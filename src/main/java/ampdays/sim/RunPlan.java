@@ -116,7 +116,7 @@ public final class RunPlan {
     }
 
     /**
-     * Makes plans and remembers the parts that were used last by what they are made of. Not for use by several threads at
+     * Makes plans and remembers the parts that were used last by what they are made of, other parts by being the same. Not for use by several threads at
      * once.
      */
     public static final class Maker {
@@ -142,16 +142,18 @@ public final class RunPlan {
                             () -> OtherWeather.warmer(asRead, offsetK));
             Trip trip = variant.trip();
             TripClock clock = part(new ClockKey(trip), TripClock.class, () -> TripClock.of(trip, stepSeconds));
-            SkyKey skyKey = new SkyKey(trip, variant.site(), series);
-            SkyPlan sky = part(skyKey, SkyPlan.class, () -> SkyPlan.of(variant.site(), series, clock));
+            SkyPlan sky = part(
+                    new SkyKey(clock, variant.site(), series),
+                    SkyPlan.class,
+                    () -> SkyPlan.of(variant.site(), series, clock));
             Optional<SolarSpec> solar = variant.design().solar();
-            RoofKey roofKey = new RoofKey(skyKey, solar.map(SolarSpec::perWatt));
-            RoofPlan roof =
-                    solar.isEmpty() ? null : part(roofKey, RoofPlan.class, () -> RoofPlan.of(sky, clock, solar.get()));
+            RoofPlan roof = solar.map(panels -> part(
+                            new RoofKey(sky, panels.perWatt()), RoofPlan.class, () -> RoofPlan.of(sky, clock, panels)))
+                    .orElse(null);
             double panelM2 = solar.map(SolarSpec::areaM2).orElse(0.0);
             CabinSpec cabinSpec = variant.design().cabin();
             CabinPlan cabin = part(
-                    new CabinKey(roofKey, cabinSpec, panelM2),
+                    new CabinKey(sky, roof, cabinSpec, panelM2),
                     CabinPlan.class,
                     () -> CabinPlan.of(sky, clock, cabinSpec, roof, panelM2));
             List<LoadSpec> loadSpecs = variant.design().loads();
@@ -159,7 +161,7 @@ public final class RunPlan {
             double[] thresholds = Shedding.thresholds(variant.design());
             LoadPlan loads = part(
                     new LoadKey(
-                            trip,
+                            clock,
                             loadSpecs,
                             inverter,
                             Arrays.stream(thresholds).boxed().toList()),
@@ -203,15 +205,15 @@ public final class RunPlan {
 
         private record OffsetKey(WeatherSeries series, double offsetK) {}
 
-        private record SkyKey(Trip trip, Site site, WeatherSeries series) {}
+        private record SkyKey(TripClock clock, Site site, WeatherSeries series) {}
 
-        private record RoofKey(SkyKey sky, Optional<SolarSpec> perWatt) {}
+        private record RoofKey(SkyPlan sky, SolarSpec perWatt) {}
 
-        private record CabinKey(RoofKey roof, CabinSpec cabin, double panelM2) {}
+        private record CabinKey(SkyPlan sky, RoofPlan roof, CabinSpec cabin, double panelM2) {}
 
         private record TurningKey(AlternatorSpec spec, EngineSpec engine, double densityShare) {}
 
         private record LoadKey(
-                Trip trip, List<LoadSpec> loads, Optional<InverterSpec> inverter, List<Double> thresholds) {}
+                TripClock clock, List<LoadSpec> loads, Optional<InverterSpec> inverter, List<Double> thresholds) {}
     }
 }
