@@ -2,6 +2,7 @@ package ampdays.study;
 
 import ampdays.scenario.Failure;
 import ampdays.scenario.FailureKind;
+import ampdays.scenario.TripMoment;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
@@ -23,24 +24,57 @@ final class FailureText {
     }
 
     private static String what(FailureKind kind, FailureCase place) {
+        Failure failure = place.failure();
+        boolean ends = failure.until().isPresent();
+        boolean moved = failure.from().isPresent() || ends;
         return switch (kind) {
             case PROTECTION_OPENS ->
-                "the bank disconnects itself at the first hard charge, and nothing that charges is counted on without it;"
-                        + " somebody resets it in the end";
+                "the bank disconnects itself " + begins(failure, "at the first hard charge")
+                        + ", and nothing that charges is counted on without it; somebody resets it "
+                        + ends(failure, "", "in the end");
             case STRING_LOST -> "one of the parallel strings drops out with its charge";
-            case SECOND_ALTERNATOR_DIES -> "the second alternator gives nothing any more";
+            case SECOND_ALTERNATOR_DIES -> "the second alternator gives nothing" + (ends ? "" : " any more");
             case FACTORY_ALTERNATOR_DIES ->
-                "the factory alternator charges the bank no more; how far the engine runs without it is not told here";
-            case PANEL_BREAKER_OPENS -> "the breaker of the panels opens and nobody resets it";
-            case COOLING_BREAKER_OPENS -> "the breaker of the air conditioner opens at noon of the hottest day";
+                "the factory alternator " + (ends ? "does not charge the bank" : "charges the bank no more")
+                        + "; how far the engine runs without it is not told here";
+            case PANEL_BREAKER_OPENS ->
+                "the breaker of the panels opens and " + ends(failure, "somebody resets it ", "nobody resets it");
+            case COOLING_BREAKER_OPENS ->
+                "the breaker of the air conditioner opens " + begins(failure, "at noon of the hottest day");
             case HOOK_UP_LOST ->
-                "the hook-up fails, at the hottest hour on one, with cooling left on for a pet; it stays away";
-            case COLD_MORNING -> String.format(Locale.ROOT, "a night %.0f K colder, down to -5 °C", -place.warmerK());
+                "the hook-up fails, " + begins(failure, "at the hottest hour on one")
+                        + ", with cooling left on for a pet; " + ends(failure, "it is back ", "it stays away");
+            case COLD_MORNING ->
+                moved
+                        ? String.format(Locale.ROOT, "air colder by %.0f K while it lasts", -place.warmerK())
+                        : String.format(Locale.ROOT, "a night %.0f K colder, down to -5 °C", -place.warmerK());
+            case HEAT_WAVE ->
+                String.format(
+                        Locale.ROOT,
+                        "air warmer by %.0f K %s",
+                        place.warmerK(),
+                        moved ? "while it lasts" : "in the hottest days");
             case INVERTER_LEFT_ON -> "the inverter idles day and night";
-            case HEAT_WAVE -> String.format(Locale.ROOT, "air warmer by %.0f K in the hottest days", place.warmerK());
             case UNDER_TREES -> "the van stays parked in shade and drives nowhere";
             case CLOSED_BOX -> "the refrigerator's condenser gets only the air of a closed box";
         };
+    }
+
+    private static String begins(Failure failure, String byItsNature) {
+        return failure.from().map(FailureText::at).orElse(byItsNature);
+    }
+
+    private static String ends(Failure failure, String before, String byItsNature) {
+        return failure.until().map(moment -> before + at(moment)).orElse(byItsNature);
+    }
+
+    private static String at(TripMoment moment) {
+        return String.format(
+                Locale.ROOT,
+                "at %02d:%02d of day %d",
+                moment.minuteOfDay() / 60,
+                moment.minuteOfDay() % 60,
+                moment.day());
     }
 
     /** What to do beyond what was simulated; empty for failures without a named kind. */
