@@ -28,9 +28,9 @@ final class CircuitRules {
     private static final double BATTERY_M = 1.8288;
 
     /** Above this short-circuit current a unit of 20 kA does: ABYC E-11 as quoted by trade articles. */
-    private static final double LARGE_BANK_A = 10_000;
+    static final double LARGE_BANK_A = 10_000;
 
-    private static final double LARGE_BANK_INTERRUPT_A = 20_000;
+    static final double LARGE_BANK_INTERRUPT_A = 20_000;
 
     private final Circuit circuit;
     private final CircuitTrace trace;
@@ -207,8 +207,7 @@ final class CircuitRules {
 
     private void protectionStands(Protection protection) {
         rating(protection);
-        double neededA = setting.faultA > LARGE_BANK_A ? LARGE_BANK_INTERRUPT_A : setting.faultA;
-        if (protection.interruptA() < neededA) {
+        if (protection.interruptA() < neededInterruptA(setting.faultA)) {
             Severity severity = setting.upstreamInterrupts ? Severity.CAUTION : Severity.DANGER;
             breaches.add(Breach.standing(
                     WiringRule.INTERRUPT, severity, setting.faultA / 1000, protection.interruptA() / 1000, "kA"));
@@ -277,7 +276,15 @@ final class CircuitRules {
 
     /** Whether a protection of such a family interrupts what is needed here. */
     static boolean interrupts(ProtectionKind kind, Setting setting) {
-        return kind.usualInterruptA(setting.systemV)
-                >= (setting.faultA > LARGE_BANK_A ? LARGE_BANK_INTERRUPT_A : setting.faultA);
+        return kind.usualInterruptA(setting.systemV) >= neededInterruptA(setting.faultA);
+    }
+
+    private static double neededInterruptA(double faultA) {
+        return asksLargeBankRating(faultA) ? LARGE_BANK_INTERRUPT_A : faultA;
+    }
+
+    /** Whether such a short asks for the one rating of large banks, not for its own current. */
+    static boolean asksLargeBankRating(double faultA) {
+        return faultA > LARGE_BANK_A;
     }
 }

@@ -157,7 +157,8 @@ public final class WiringCheck {
         double faultA = faultA(circuit, end, trace);
         boolean backed = upstream.stream()
                 .flatMap(c -> c.protection().stream())
-                .anyMatch(p -> !p.kind().isBreaker() && p.interruptA() >= Math.min(faultA, 20_000));
+                .anyMatch(p -> !p.kind().isBreaker()
+                        && p.interruptA() >= Math.min(faultA, CircuitRules.LARGE_BANK_INTERRUPT_A));
         return new Setting(bank.systemV(), variant.site().elevationM(), end, faultA, ratingA, backed);
     }
 

@@ -89,8 +89,13 @@ final class WiringWords {
                         amps(b.limit()));
             case INTERRUPT ->
                 text(
-                        "a short draws %.1f kA there; a %s interrupts %.1f kA%s",
+                        "a short draws %.1f kA there%s; a %s interrupts %.1f kA%s",
                         b.worst(),
+                        CircuitRules.asksLargeBankRating(setting.faultA())
+                                ? text(
+                                        ", and above %.0f kA a rating of %.0f kA is asked",
+                                        CircuitRules.LARGE_BANK_A / 1000, CircuitRules.LARGE_BANK_INTERRUPT_A / 1000)
+                                : "",
                         p.kind().label(),
                         b.limit(),
                         setting.upstreamInterrupts() ? ", a fuse before it more" : "");

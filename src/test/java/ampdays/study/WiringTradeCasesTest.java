@@ -154,6 +154,23 @@ class WiringTradeCasesTest {
         WiringFinding finding = checked.result().findings().get(0);
         assertThat(finding.rule()).isEqualTo(WiringRule.INTERRUPT);
         assertThat(finding.remedy()).startsWith("protection class T fuse");
+        assertThat(finding.measured()).contains("above 10 kA a rating of 20 kA is asked");
+    }
+
+    /** Below 10 kA the rating is held against the short itself, and 20 kA is not asked; ABYC E-11 as quoted by trade articles. */
+    @ParameterizedTest
+    @CsvSource({"9.9 kA, 10 kA, false, false", "9.9 kA, 9 kA, true, false", "10.1 kA, 15 kA, true, true"})
+    void aboveTenKiloamperesTwentyAreAsked(String bankShort, String rating, boolean found, boolean twenty) {
+        Van van = idling().with(RUN + ".fault-current", bankShort)
+                .with(RUN + ".protection", "class T fuse")
+                .with(RUN + ".protection-near", "bank")
+                .with(RUN + ".interrupt", rating);
+        List<String> words = check(van, 10).result().findings().stream()
+                .filter(finding -> finding.rule() == WiringRule.INTERRUPT)
+                .map(WiringFinding::measured)
+                .toList();
+        assertThat(words).hasSize(found ? 1 : 0);
+        assertThat(words.stream().anyMatch(w -> w.contains("20 kA is asked"))).isEqualTo(twenty);
     }
 
     /** An alternator that can give more than the bank may take leaves the bank's protection to end it. */
