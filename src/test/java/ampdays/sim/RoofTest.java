@@ -3,6 +3,8 @@ package ampdays.sim;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import ampdays.cabin.CabinPhysics;
+import ampdays.cabin.CabinSpec;
 import ampdays.results.Account;
 import ampdays.results.Limit;
 import ampdays.results.RunResult;
@@ -254,6 +256,26 @@ class RoofTest {
         assertThat(bonded).isGreaterThan(feet);
         assertThat(feet).isGreaterThan(wide);
         assertThat(bonded).isGreaterThan(none);
+    }
+
+    /**
+     * More panels than the bank can store only cover more roof, and a covered roof loses nothing to the night sky: closed form,
+     * with the roof's transmittance U, 0.9 · 68 W/m² of loss and the film of docs/MODEL.md, section 6. Panels that cover no more
+     * roof change nothing.
+     */
+    @Test
+    void panelsKeepTheNightSkyOffTheRoof() {
+        Van van = van(33.4, "2025-03-20").with("solar.power", "400 W");
+        RunPlan few = van.plan(Van.dark(30));
+        RunPlan many = van.with("solar.power", "1000 W").plan(Van.dark(30));
+        RunPlan dense = van.with("solar.panel-efficiency", "50 %").plan(Van.dark(30));
+        CabinSpec cabin = many.variant().design().cabin();
+        double uWm2K = CabinPhysics.faceWm2K(cabin);
+        double filmWm2K = 5.7 + 3.8 * 2.5;
+        double coveredMoreM2 = (1000 - 400) / 200.0;
+        assertThat(many.cabin().faceGainW(0) - few.cabin().faceGainW(0))
+                .isCloseTo(uWm2K * coveredMoreM2 * 0.9 * 68 / filmWm2K, within(1e-9));
+        assertThat(dense.cabin().faceGainW(0)).isCloseTo(few.cabin().faceGainW(0), within(1e-9));
     }
 
     private static Van large() {
