@@ -132,7 +132,7 @@ final class ChancesScreen {
         return Math.ceil(samples / unit) * unit;
     }
 
-    private static String between(Bounded share) {
+    static String between(Bounded share) {
         return percent(share.low()).replace(" %", "") + " to " + percent(share.high());
     }
 
