@@ -20,6 +20,9 @@ public record BreakEven(
         List<String> options,
         List<List<Cell>> cells)
         implements ChartModel {
+    /** More cannot be told apart in black and white. */
+    public static final int MOST_OPTIONS = 8;
+
     public BreakEven {
         xs = List.copyOf(xs);
         ys = List.copyOf(ys);

@@ -16,9 +16,6 @@ import java.util.stream.IntStream;
  * the one with more comfortable nights; where none holds, the one that lasts longest. Test: {@code BreakEvensTest}.
  */
 final class BreakEvens {
-    /** More options cannot be told apart in black and white. */
-    private static final int MOST_OPTIONS = 8;
-
     private final SweepTable table;
     private final Column option;
     private final Column x;
@@ -40,7 +37,7 @@ final class BreakEvens {
                 .toList();
         SortedMap<String, ChartModel> maps = new TreeMap<>();
         boolean fits = options.size() == 1
-                && options.get(0).values().size() <= MOST_OPTIONS
+                && options.get(0).values().size() <= BreakEven.MOST_OPTIONS
                 && numeric.size() + 1 == table.columns().size();
         long rows = table.columns().stream().mapToLong(c -> c.values().size()).reduce(1, (a, b) -> a * b);
         if (!fits || rows != table.rows() || numeric.size() < 2 || numeric.size() > 3) {

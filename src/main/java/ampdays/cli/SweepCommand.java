@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.chart.BreakEven;
 import ampdays.chart.ChartModel;
 import ampdays.chart.FrontChart;
 import ampdays.chart.SweepCharts;
@@ -201,16 +202,8 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private Grid grid(Loaded loaded) throws UsageException {
-        if (breakEven && !vary.isEmpty()) {
-            throw new UsageException("A break-even map says itself what it varies. Leave out --vary, or --break-even.");
-        }
         if (breakEven) {
-            int days = loaded.scenario().variants().get(0).trip().days();
-            vary = List.of(
-                    "weather-offset=-5, 0, 5 K",
-                    "trip.parked-days=0.." + Math.max(1, Math.min(MOST_PARKED, days - 1)) + " step 1",
-                    "trip.drive-hours=0..4 h/day step 0.5 h/day",
-                    "option=all");
+            vary = breakEven(loaded);
         }
         if (vary.isEmpty()) {
             throw new UsageException(
@@ -230,6 +223,32 @@ final class SweepCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new UsageException("--vary: " + e.getMessage());
         }
+    }
+
+    /** What a break-even map varies. */
+    private List<String> breakEven(Loaded loaded) throws UsageException {
+        if (!vary.isEmpty() || together) {
+            throw new UsageException(
+                    "A break-even map says itself what it varies, in every combination. Leave out --vary"
+                            + " and --together, or --break-even.");
+        }
+        int options = loaded.scenario().variants().size();
+        if (options < 2) {
+            throw new UsageException("A break-even map says which option wins, but " + file + " has one design only."
+                    + " Write another under \"options\", like more solar: {solar.power: 900 W}.");
+        }
+        if (options > BreakEven.MOST_OPTIONS) {
+            throw new UsageException("A break-even map shows at most " + BreakEven.MOST_OPTIONS
+                    + " options, the design as"
+                    + " it is among them, but " + file + " has " + options + ". Take some away, or vary with --vary"
+                    + " option=all.");
+        }
+        int days = loaded.scenario().variants().get(0).trip().days();
+        return List.of(
+                "weather-offset=-5, 0, 5 K",
+                "trip.parked-days=0.." + Math.max(1, Math.min(MOST_PARKED, days - 1)) + " step 1",
+                "trip.drive-hours=0..4 h/day step 0.5 h/day",
+                "option=all");
     }
 
     private void refuseTooMany(Grid grid, Variant base) throws UsageException {

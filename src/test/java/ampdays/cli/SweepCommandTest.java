@@ -16,6 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
@@ -259,6 +261,50 @@ class SweepCommandTest {
         Path into = folder.resolve("results");
         assertThat(sweep(into, words.split("\\|", -1))).isEqualTo(2);
         assertThat(err.toString().strip()).isEqualTo(message);
+        assertThat(into).doesNotExist();
+    }
+
+    private static final String NINE = IntStream.rangeClosed(1, 8)
+            .mapToObj(i -> "  solar " + i + ": {solar.power: " + i + "00 W}\n")
+            .collect(Collectors.joining());
+
+    static Stream<Arguments> noMaps() {
+        return Stream.of(
+                Arguments.of(
+                        "",
+                        "",
+                        "A break-even map says which option wins, but van.yaml has one design only. Write another under"
+                                + " \"options\", like more solar: {solar.power: 900 W}."),
+                Arguments.of(
+                        "",
+                        NINE,
+                        "A break-even map shows at most 8 options, the design as it is among them, but van.yaml has 9."
+                                + " Take some away, or vary with --vary option=all."),
+                Arguments.of(
+                        "drive",
+                        "  more solar: {solar.power: 900 W}\n",
+                        "With weather-offset -5 K, trip.parked-days 0, trip.drive-hours 4.0 h/day, option as it is:"
+                                + " trip: trip.drive-hours makes drives longer, but the timetable has none: write a line like"
+                                + " 17:00 drive highway, aboard."));
+    }
+
+    /** Scenarios of which no map can be made: one option, too many, a timetable without a drive. */
+    @ParameterizedTest
+    @MethodSource("noMaps")
+    void breakEvenMapsThatCannotBeAreRefusedWithTheseWords(String leftOut, String options, String message)
+            throws IOException {
+        Path van = StudiedVan.in(folder, "{}", options.isEmpty() ? "  none: {}\n" : options);
+        String text = Files.readString(van);
+        text = options.isEmpty() ? text.substring(0, text.indexOf("options:")) : text;
+        Files.writeString(
+                van,
+                text.lines()
+                        .filter(line -> leftOut.isEmpty() || !line.contains("- ") || !line.contains(leftOut))
+                        .collect(Collectors.joining("\n")));
+        Path into = folder.resolve("results");
+        assertThat(run("sweep", van.toString(), "--break-even", "--out", into.toString()))
+                .isEqualTo(2);
+        assertThat(err.toString().replace(folder + "/", "").strip()).isEqualTo(message);
         assertThat(into).doesNotExist();
     }
 }
