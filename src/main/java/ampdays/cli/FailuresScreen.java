@@ -24,7 +24,6 @@ import java.util.stream.Collectors;
 
 /** What the failures of a design come to, on the screen. */
 final class FailuresScreen {
-    private static final int WIDTH = 100;
     private static final int MOST_ADDITIONS = 3;
     private static final String NEVER = "–";
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
@@ -59,7 +58,7 @@ final class FailuresScreen {
                 "Written to " + folder + ": failures.csv, failures.json; charts (.svg and .png): "
                         + String.join(", ", charts) + ".",
                 "");
-        wrap("Estimates, not a code check; have the installation inspected by a licensed person.", "");
+        wrap(Paragraph.ESTIMATES, "");
     }
 
     private Table table() {
@@ -216,18 +215,7 @@ final class FailuresScreen {
     }
 
     private void wrap(String text, String indent) {
-        StringBuilder line = new StringBuilder();
-        String lead = text.startsWith("  ") ? "  " : "";
-        for (String word : text.strip().split(" ", -1)) {
-            String next = line.isEmpty() ? lead + word : line + " " + word;
-            if (!line.isEmpty() && next.length() > WIDTH) {
-                out.println(line);
-                line = new StringBuilder(indent).append(word);
-            } else {
-                line = new StringBuilder(next);
-            }
-        }
-        out.println(line);
+        Paragraph.print(out, text, indent);
     }
 
     private static String number(String format, double value) {

@@ -12,17 +12,24 @@ final class Paragraph {
 
     private Paragraph() {}
 
-    /** @param indent of every line but the first */
+    /**
+     * Prints a text.
+     *
+     * @param text blanks before its first word stay
+     * @param indent of every line but the first
+     */
     static void print(PrintWriter out, String text, String indent) {
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
-            if (!line.isEmpty() && line.length() + 1 + word.length() > WIDTH) {
+        String words = text.stripLeading();
+        StringBuilder line = new StringBuilder(" ".repeat(text.length() - words.length()));
+        boolean begins = true;
+        for (String word : words.split(" ", -1)) {
+            if (!begins && line.length() + 1 + word.length() > WIDTH) {
                 out.println(line);
                 line = new StringBuilder(indent);
-                line.append(word);
-            } else {
-                line.append(line.isEmpty() ? "" : " ").append(word);
+                begins = true;
             }
+            line.append(begins ? "" : " ").append(word);
+            begins = false;
         }
         out.println(line);
     }

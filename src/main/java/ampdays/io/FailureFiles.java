@@ -161,17 +161,17 @@ public final class FailureFiles {
         json.writeStringField("what", outcome.what());
         json.writeStringField("begins", Numbers.localStamp(outcome.fromEpochSecond(), report.zone()));
         json.writeStringField("ends", Numbers.localStamp(outcome.untilEpochSecond(), report.zone()));
-        number(json, "leftHours", outcome.leftH());
+        SummaryJson.number(json, "leftHours", outcome.leftH());
         times(json, "with", outcome.times());
         times(json, "without", outcome.otherwise());
         json.writeArrayFieldStart("uses");
         for (Use use : outcome.uses()) {
             json.writeStartObject();
             json.writeStringField("name", use.name());
-            number(json, "servedWh", use.servedWh());
-            number(json, "servedWhWithout", use.otherwiseWh());
-            number(json, "servedShare", use.servedShare());
-            number(json, "servedShareWithout", use.otherwiseShare());
+            SummaryJson.number(json, "servedWh", use.servedWh());
+            SummaryJson.number(json, "servedWhWithout", use.otherwiseWh());
+            SummaryJson.number(json, "servedShare", use.servedShare());
+            SummaryJson.number(json, "servedShareWithout", use.otherwiseShare());
             json.writeBooleanField("goesOn", use.goesOn());
             json.writeBooleanField("goesShort", use.goesShort());
             json.writeEndObject();
@@ -189,7 +189,7 @@ public final class FailureFiles {
         for (Addition addition : outcome.additions()) {
             json.writeStartObject();
             json.writeStringField("change", addition.change());
-            number(json, "price", addition.price());
+            SummaryJson.number(json, "price", addition.price());
             json.writeStringField("currency", addition.currency());
             json.writeStringField("priceFrom", addition.priceFrom());
             json.writeBooleanField("perTrip", addition.perTrip());
@@ -203,12 +203,12 @@ public final class FailureFiles {
 
     private static void times(JsonGenerator json, String name, Times times) throws IOException {
         json.writeObjectFieldStart(name);
-        number(json, "hoursToReserve", times.reserveH());
-        number(json, "hoursToCutOut", times.cutOutH());
-        number(json, "hoursToCabinAbove32C", times.over32H());
-        number(json, "hoursToCabinAbove35C", times.over35H());
-        number(json, "hoursToCabinAbove40C", times.over40H());
-        number(json, "hotHoursWithPeople", times.hotH());
+        SummaryJson.number(json, "hoursToReserve", times.reserveH());
+        SummaryJson.number(json, "hoursToCutOut", times.cutOutH());
+        SummaryJson.number(json, "hoursToCabinAbove32C", times.over32H());
+        SummaryJson.number(json, "hoursToCabinAbove35C", times.over35H());
+        SummaryJson.number(json, "hoursToCabinAbove40C", times.over40H());
+        SummaryJson.number(json, "hotHoursWithPeople", times.hotH());
         json.writeNumberField("comfortableNights", times.comfortableNights());
         json.writeEndObject();
     }
@@ -220,32 +220,24 @@ public final class FailureFiles {
         }
         json.writeObjectFieldStart(name);
         json.writeStringField("words", sign.get().words());
-        number(json, "afterHours", sign.get().afterH());
+        SummaryJson.number(json, "afterHours", sign.get().afterH());
         json.writeEndObject();
     }
 
     private static void heat(JsonGenerator json, HeatAfterLoss heat) throws IOException {
         json.writeObjectFieldStart("heatAfterLossOfCooling");
         json.writeStringField("from", Numbers.localStamp(heat.epochSecond(), heat.zone()));
-        number(json, "cabinC", heat.keptC());
-        number(json, "outsideC", heat.outsideC());
-        number(json, "minutesTo32C", heat.minutesTo32C());
-        number(json, "minutesTo35C", heat.minutesTo35C());
-        number(json, "minutesTo40C", heat.minutesTo40C());
+        SummaryJson.number(json, "cabinC", heat.keptC());
+        SummaryJson.number(json, "outsideC", heat.outsideC());
+        SummaryJson.number(json, "minutesTo32C", heat.minutesTo32C());
+        SummaryJson.number(json, "minutesTo35C", heat.minutesTo35C());
+        SummaryJson.number(json, "minutesTo40C", heat.minutesTo40C());
         json.writeArrayFieldStart("cabinCByMinute");
         for (double cabinC : heat.cabinC()) {
             json.writeNumber(Math.round(100 * cabinC) / 100.0);
         }
         json.writeEndArray();
         json.writeEndObject();
-    }
-
-    private static void number(JsonGenerator json, String name, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(name, value);
-        } else {
-            json.writeNullField(name);
-        }
     }
 
     /** What goes into a text file. */

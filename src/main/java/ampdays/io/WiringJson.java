@@ -68,24 +68,24 @@ public final class WiringJson {
         json.writeStringField("to", row.to());
         json.writeStringField("conductor", row.conductor());
         json.writeStringField("inOtherMeasure", row.otherMeasure());
-        number(json, "lengthM", row.lengthM());
+        SummaryJson.number(json, "lengthM", row.lengthM());
         json.writeStringField("return", row.returnByBody() ? "body" : "cable");
-        number(json, "mostA", row.mostA());
-        number(json, "hardestHourA", row.continuousA());
-        number(json, "allowedA", row.allowedA());
-        number(json, "dropV", row.dropV());
-        number(json, "drop", row.dropShare());
-        number(json, "dropLimit", row.dropLimitShare());
+        SummaryJson.number(json, "mostA", row.mostA());
+        SummaryJson.number(json, "hardestHourA", row.continuousA());
+        SummaryJson.number(json, "allowedA", row.allowedA());
+        SummaryJson.number(json, "dropV", row.dropV());
+        SummaryJson.number(json, "drop", row.dropShare());
+        SummaryJson.number(json, "dropLimit", row.dropLimitShare());
         json.writeStringField("air", row.place());
-        number(json, "airC", row.airC());
-        number(json, "conductorC", row.conductorC());
-        number(json, "jointC", row.jointC());
+        SummaryJson.number(json, "airC", row.airC());
+        SummaryJson.number(json, "conductorC", row.conductorC());
+        SummaryJson.number(json, "jointC", row.jointC());
         json.writeStringField("protection", row.protection());
-        number(json, "ratingA", row.ratingA());
-        number(json, "leastHoldA", row.leastHoldA());
-        number(json, "protectionC", row.protectionC());
-        number(json, "faultA", row.faultA());
-        number(json, "interruptA", row.interruptA());
+        SummaryJson.number(json, "ratingA", row.ratingA());
+        SummaryJson.number(json, "leastHoldA", row.leastHoldA());
+        SummaryJson.number(json, "protectionC", row.protectionC());
+        SummaryJson.number(json, "faultA", row.faultA());
+        SummaryJson.number(json, "interruptA", row.interruptA());
         json.writeEndObject();
     }
 
@@ -101,9 +101,9 @@ public final class WiringJson {
             json.writeStringField("measured", finding.measured());
             json.writeStringField(
                     "first", timed ? Numbers.localStamp(finding.firstEpochSecond(), result.zone()) : null);
-            number(json, "minutes", finding.minutes());
-            number(json, "worst", finding.worst());
-            number(json, "limit", finding.limit());
+            SummaryJson.number(json, "minutes", finding.minutes());
+            SummaryJson.number(json, "worst", finding.worst());
+            SummaryJson.number(json, "limit", finding.limit());
             json.writeStringField("unit", finding.unit());
             json.writeStringField("remedy", finding.remedy());
             json.writeStringField("source", finding.rule().source());
@@ -118,13 +118,5 @@ public final class WiringJson {
             json.writeString(value);
         }
         json.writeEndArray();
-    }
-
-    private static void number(JsonGenerator json, String field, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(field, value);
-        } else {
-            json.writeNullField(field);
-        }
     }
 }

@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
@@ -35,5 +36,14 @@ final class EvenPoints {
             }
         }
         return points;
+    }
+
+    /**
+     * One of some, each as likely as another.
+     *
+     * @param place a coordinate of a point, from 0 up to but without 1
+     */
+    static <T> T chosen(List<T> from, double place) {
+        return from.get((int) (place * from.size()));
     }
 }

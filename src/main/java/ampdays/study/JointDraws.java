@@ -94,8 +94,8 @@ final class JointDraws {
 
     private Draft draft(int sample, boolean allFromB, int switched, double reach) {
         boolean otherWeather = allFromB || switched == 0;
-        List<LocalDate> year = chosen(weather.starts(option), place(sample, 0, otherWeather));
-        LocalDate start = chosen(year, place(sample, 1, otherWeather));
+        List<LocalDate> year = EvenPoints.chosen(weather.starts(option), place(sample, 0, otherWeather));
+        LocalDate start = EvenPoints.chosen(year, place(sample, 1, otherWeather));
         Draft draft = Draft.of(values).startingOn(start.toString());
         // habits change what the numbers are, so the numbers come first
         int[] numbersFirst = IntStream.concat(
@@ -117,9 +117,5 @@ final class JointDraws {
 
     private boolean isHabit(int input) {
         return inputs.get(input).source().equals(Uncertain.HABIT);
-    }
-
-    private static <T> T chosen(List<T> from, double place) {
-        return from.get((int) (place * from.size()));
     }
 }

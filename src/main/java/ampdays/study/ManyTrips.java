@@ -88,8 +88,8 @@ public final class ManyTrips {
 
     private TripOutcome outcome(Variant option, int number, Function<Variant, RunPlan> plans) {
         double[] point = points[number];
-        List<LocalDate> starts = chosen(weather.starts(option), point[YEAR]);
-        LocalDate start = chosen(starts, point[START]);
+        List<LocalDate> starts = EvenPoints.chosen(weather.starts(option), point[YEAR]);
+        LocalDate start = EvenPoints.chosen(starts, point[START]);
         Draft draft = Draft.of(file.values(option.name()).orElseThrow()).startingOn(start.toString());
         List<Double> drawn = new ArrayList<>();
         for (Uncertain habit : Habits.of(draft.values())) {
@@ -112,10 +112,6 @@ public final class ManyTrips {
                 run.energy().servedWh(),
                 run.energy().unservedWh(),
                 ThreeDays.worst(run.days()));
-    }
-
-    private static <T> T chosen(List<T> from, double place) {
-        return from.get((int) (place * from.size()));
     }
 
     private static Variant built(Draft draft, String name) {
