@@ -60,7 +60,7 @@ final class ChancesCommand implements Callable<Integer> {
         DrawnWeather weather = new DrawnWeather(loaded, draws.seed());
         Draws.refuseImpossible(loaded, weather);
         Chances chances;
-        try (Progress progress = new Progress(0, samples)) {
+        try (Progress progress = new Progress("trips", 0, samples)) {
             chances = new ManyTrips(loaded.file(), weather, samples, draws.seed()).run(draws.workers(), progress::step);
         }
         Path folder = out == null ? Path.of("out", chances.scenario(), "chances") : out;

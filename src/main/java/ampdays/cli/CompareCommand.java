@@ -1,7 +1,7 @@
 package ampdays.cli;
 
 import ampdays.chart.jfree.ChartRenderer;
-import ampdays.results.Causes;
+import ampdays.results.Reasons;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
 import ampdays.study.Comparison;
@@ -37,10 +37,10 @@ final class CompareCommand implements Callable<Integer> {
         Future<ChartRenderer> renderer = ChartRenderer.begin();
         List<RunPlan> plans = loaded.plans(Outputs.STEP_SECONDS);
         Comparison comparison = Compare.of(loaded.scenario(), plans);
-        Map<String, Causes> causes = outputs.causes(loaded, comparison);
+        Map<String, Reasons> reasons = outputs.reasons(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario()));
-        Set<String> charts = outputs.write(comparison, causes, plans, renderer, folder, Outputs::fileName);
-        outputs.print(spec, loaded, comparison, causes, plans, folder, charts);
+        Set<String> charts = outputs.write(comparison, reasons, plans, renderer, folder, Outputs::fileName);
+        outputs.print(spec, loaded, comparison, reasons, plans, folder, charts);
         return Exit.DONE;
     }
 }

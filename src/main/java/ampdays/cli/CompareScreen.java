@@ -1,9 +1,9 @@
 package ampdays.cli;
 
 import ampdays.results.Account;
-import ampdays.results.Causes;
 import ampdays.results.Finding;
 import ampdays.results.Limit;
+import ampdays.results.Reasons;
 import ampdays.results.RunResult;
 import ampdays.study.Comparison;
 import ampdays.study.Comparison.Option;
@@ -37,8 +37,7 @@ final class CompareScreen {
 
     void print(
             Comparison comparison,
-            Map<String, Causes> causes,
-            List<String> lifts,
+            Map<String, Reasons> reasons,
             Optional<String> wiring,
             Path folder,
             Collection<String> charts) {
@@ -49,8 +48,8 @@ final class CompareScreen {
         wrap(Verdict.of(comparison), "");
         out.println();
         table(results, comparison).print(out);
-        why(causes);
-        lifts(lifts);
+        why(reasons);
+        lifts(reasons);
         findings(results);
         wiring.ifPresent(line -> wrap(line, "  "));
         wrap(
@@ -132,13 +131,13 @@ final class CompareScreen {
                 .orElse(NONE);
     }
 
-    private void why(Map<String, Causes> byOption) {
-        byOption.forEach((option, causes) -> {
+    private void why(Map<String, Reasons> byOption) {
+        byOption.forEach((option, reasons) -> reasons.causes().ifPresent(causes -> {
             wrap(WhyText.causes(option, causes), "");
             wrap(WhyText.remedies(causes), "");
             out.println();
-        });
-        if (!byOption.isEmpty()) {
+        }));
+        if (byOption.values().stream().anyMatch(reasons -> reasons.causes().isPresent())) {
             wrap(
                     "Shares come from runs in which causes are taken away: no cooling, "
                             + number("nights cooler by %.0f K, ", Sky.COOLER_NIGHTS_K)
@@ -149,12 +148,12 @@ final class CompareScreen {
         }
     }
 
-    private void lifts(List<String> lifts) {
-        if (!lifts.isEmpty()) {
+    private void lifts(Map<String, Reasons> byOption) {
+        if (!byOption.isEmpty()) {
             wrap(
                     "What a better part would bring, by a run without the limit that rules longest while something could charge:",
                     "");
-            lifts.forEach(lift -> wrap(lift, "  "));
+            byOption.values().forEach(reasons -> wrap(reasons.lifted().words(), "  "));
             out.println();
         }
     }

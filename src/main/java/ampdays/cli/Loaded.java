@@ -6,6 +6,7 @@ import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
 import ampdays.report.Material;
 import ampdays.results.Account;
+import ampdays.results.Lifted;
 import ampdays.results.RunResult;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Scenario;
@@ -184,12 +185,13 @@ final class Loaded {
     }
 
     /** What a better part would bring an option. */
-    Lift lift(String option, RunResult result) {
+    Lifted lift(String option, RunResult result) {
         return Lift.of(
-                scenario().variant(option).orElseThrow(),
-                file.values(option).orElseThrow(),
-                result,
-                planner(Outputs.STEP_SECONDS));
+                        scenario().variant(option).orElseThrow(),
+                        file.values(option).orElseThrow(),
+                        result,
+                        planner(Outputs.STEP_SECONDS))
+                .told();
     }
 
     private WeatherSeries weather(String name, Sky sky) {

@@ -76,7 +76,7 @@ final class MattersCommand implements Callable<Integer> {
         Matters matters;
         int pieces =
                 samples + Inputs.of(loaded.file().values(name).orElseThrow()).size();
-        try (Progress progress = new Progress(0, pieces)) {
+        try (Progress progress = new Progress("draws", 0, pieces)) {
             matters = new WhatMatters(
                             loaded.file(),
                             option,

@@ -4,6 +4,7 @@ import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.ResultFiles;
 import ampdays.io.SummaryJson;
 import ampdays.results.Causes;
+import ampdays.results.Reasons;
 import ampdays.results.RunResult;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
@@ -16,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Future;
 import java.util.function.UnaryOperator;
@@ -55,35 +57,50 @@ final class Outputs {
         return out == null ? Path.of("out").resolve(usual) : out;
     }
 
-    /** Causes of the options that do not hold, by name; empty unless asked for. */
-    Map<String, Causes> causes(Loaded loaded, Comparison comparison) {
-        Map<String, Causes> causes = new LinkedHashMap<>();
-        for (RunResult result : results(comparison)) {
-            if (why && !result.holds()) {
-                String option = result.option();
-                causes.put(
-                        option,
-                        Why.of(
-                                loaded.scenario().variant(option).orElseThrow(),
-                                loaded.file().values(option).orElseThrow(),
-                                result,
-                                loaded.planner(STEP_SECONDS)));
+    /** Why the options come to what they do, by name; empty unless asked for. */
+    Map<String, Reasons> reasons(Loaded loaded, Comparison comparison) {
+        Map<String, Reasons> reasons = new LinkedHashMap<>();
+        if (!why) {
+            return reasons;
+        }
+        List<Why> whys = results(comparison).stream()
+                .filter(result -> !result.holds())
+                .map(result -> why(loaded, result))
+                .toList();
+        int pieces =
+                whys.stream().mapToInt(Why::pieces).sum() + results(comparison).size();
+        try (Progress progress = new Progress("runs", 0, pieces)) {
+            for (RunResult result : results(comparison)) {
+                Optional<Causes> causes = whys.stream()
+                        .filter(w -> w.option().equals(result.option()))
+                        .findFirst()
+                        .map(w -> w.causes(progress::step));
+                reasons.put(result.option(), new Reasons(causes, loaded.lift(result.option(), result)));
+                progress.step();
             }
         }
-        return causes;
+        return reasons;
+    }
+
+    private static Why why(Loaded loaded, RunResult result) {
+        return new Why(
+                loaded.scenario().variant(result.option()).orElseThrow(),
+                loaded.file().values(result.option()).orElseThrow(),
+                result,
+                loaded.planner(STEP_SECONDS));
     }
 
     /**
      * Writes tables and charts.
      *
-     * @param causes of options by name
+     * @param reasons of options by name
      * @param renderer begun before the runs
      * @param minutesFolder name of an option to the folder below for its minutes; empty for the folder itself
      * @return names of the charts, as they are told on the screen
      */
     Set<String> write(
             Comparison comparison,
-            Map<String, Causes> causes,
+            Map<String, Reasons> reasons,
             List<RunPlan> plans,
             Future<ChartRenderer> renderer,
             Path folder,
@@ -93,7 +110,7 @@ final class Outputs {
         ResultFiles files = new ResultFiles(folder);
         files.writeOptions(results);
         files.writeDays(results);
-        files.writeSummary(comparison.scenario(), comparison.title(), results, causes);
+        files.writeSummary(comparison.scenario(), comparison.title(), results, reasons);
         for (int i = 0; minutes && i < plans.size(); i++) {
             RunPlan plan = plans.get(i);
             Path below = folder.resolve(minutesFolder.apply(results.get(i).option()));
@@ -111,7 +128,7 @@ final class Outputs {
             CommandSpec spec,
             Loaded loaded,
             Comparison comparison,
-            Map<String, Causes> causes,
+            Map<String, Reasons> reasons,
             List<RunPlan> plans,
             Path folder,
             Set<String> charts)
@@ -119,21 +136,11 @@ final class Outputs {
         PrintWriter screen = spec.commandLine().getOut();
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
         if (json) {
-            SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison), causes);
+            SummaryJson.write(screen, comparison.scenario(), comparison.title(), results(comparison), reasons);
             screen.flush();
         } else {
-            new CompareScreen(screen)
-                    .print(comparison, causes, lifts(loaded, comparison), WiringLine.of(plans), folder, charts);
+            new CompareScreen(screen).print(comparison, reasons, WiringLine.of(plans), folder, charts);
         }
-    }
-
-    /** What a better part would bring each option; empty unless asked for. */
-    private List<String> lifts(Loaded loaded, Comparison comparison) {
-        return why
-                ? results(comparison).stream()
-                        .map(result -> loaded.lift(result.option(), result).words())
-                        .toList()
-                : List.of();
     }
 
     private static List<RunResult> results(Comparison comparison) {

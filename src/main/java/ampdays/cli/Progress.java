@@ -11,7 +11,7 @@ import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
 
-/** Counts finished rows, and on a terminal shows them with their rate and the time left. */
+/** Counts what is finished, and on a terminal shows it with its rate and the time left. */
 final class Progress implements AutoCloseable {
     /** Set by the launcher when messages go to a terminal, which Java itself cannot tell in every version. */
     private static final String TERMINAL = "ampdays.terminal";
@@ -25,16 +25,17 @@ final class Progress implements AutoCloseable {
     /**
      * Begins.
      *
-     * @param before rows that are there already
+     * @param what is counted, as it is shown
+     * @param before how many are there already
      */
-    Progress(long before, long all) {
+    Progress(String what, long before, long all) {
         this.done = before;
-        this.bar = Boolean.getBoolean(TERMINAL) ? Optional.of(shown(before, all)) : Optional.empty();
+        this.bar = Boolean.getBoolean(TERMINAL) ? Optional.of(shown(what, before, all)) : Optional.empty();
     }
 
-    private static ProgressBar shown(long before, long all) {
+    private static ProgressBar shown(String what, long before, long all) {
         return new ProgressBarBuilder()
-                .setTaskName("rows")
+                .setTaskName(what)
                 .setInitialMax(all)
                 .startsFrom(before, Duration.ZERO)
                 .setStyle(ProgressBarStyle.ASCII)
@@ -45,12 +46,13 @@ final class Progress implements AutoCloseable {
                 .build();
     }
 
-    void step() {
+    /** One more is finished; for any thread. */
+    synchronized void step() {
         done++;
         bar.ifPresent(ProgressBar::step);
     }
 
-    long done() {
+    synchronized long done() {
         return done;
     }
 

@@ -1,7 +1,7 @@
 package ampdays.cli;
 
 import ampdays.chart.jfree.ChartRenderer;
-import ampdays.results.Causes;
+import ampdays.results.Reasons;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Value;
@@ -92,10 +92,10 @@ final class RunCommand implements Callable<Integer> {
                 loaded.scenario().notes(),
                 List.of(variant));
         Comparison comparison = Compare.of(one, List.of(plan));
-        Map<String, Causes> causes = outputs.causes(loaded, comparison);
+        Map<String, Reasons> reasons = outputs.reasons(loaded, comparison);
         Path folder = outputs.folder(Path.of(comparison.scenario(), Outputs.fileName(variant.name())));
-        Set<String> charts = outputs.write(comparison, causes, List.of(plan), renderer, folder, name -> "");
-        outputs.print(spec, loaded, comparison, causes, List.of(plan), folder, charts);
+        Set<String> charts = outputs.write(comparison, reasons, List.of(plan), renderer, folder, name -> "");
+        outputs.print(spec, loaded, comparison, reasons, List.of(plan), folder, charts);
         return Exit.DONE;
     }
 

@@ -6,6 +6,7 @@ import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.InputException;
 import ampdays.io.SizeFiles;
 import ampdays.io.SizeJson;
+import ampdays.results.Lifted;
 import ampdays.results.Metric;
 import ampdays.results.Sizing;
 import ampdays.results.Sizing.Tried;
@@ -169,21 +170,22 @@ final class SizeCommand implements Callable<Integer> {
             throws IOException, InputException, UsageException {
         String scenario = loaded.scenario().name();
         String title = loaded.scenario().title();
-        SweepTable table = files.write(scenario, title, sizing, loaded.fingerprint());
+        Optional<Lifted> lifted = lifted(loaded, sizing);
+        SweepTable table = files.write(scenario, title, sizing, lifted, loaded.fingerprint());
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title);
         new ChartRenderer().writeAll(charts, folder);
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
         PrintWriter screen = spec.commandLine().getOut();
         if (json) {
-            SizeJson.write(screen, scenario, title, sizing);
+            SizeJson.write(screen, scenario, title, sizing, lifted);
             screen.flush();
         } else {
-            new SizeScreen(screen).print(title, sizing, lift(loaded, sizing), folder, charts.keySet());
+            new SizeScreen(screen).print(title, sizing, lifted.map(Lifted::words), folder, charts.keySet());
         }
     }
 
     /** What a better part would bring the design that comes nearest; empty when the goal is reached. */
-    private static Optional<String> lift(Loaded loaded, Sizing sizing)
+    private static Optional<Lifted> lifted(Loaded loaded, Sizing sizing)
             throws IOException, InputException, UsageException {
         Tried best = sizing.bestTried();
         if (sizing.answer().isPresent() || best.result().isEmpty()) {
@@ -191,6 +193,6 @@ final class SizeCommand implements Callable<Integer> {
         }
         Loaded there = loaded.changed(sizing.option(), List.of(sizing.path() + "=" + best.value()));
         String name = there.scenario().variants().get(0).name();
-        return Optional.of(there.lift(name, best.result().get()).words());
+        return Optional.of(there.lift(name, best.result().get()));
     }
 }

@@ -266,7 +266,7 @@ final class SweepCommand implements Callable<Integer> {
             throws IOException, InputException {
         long before = files.begin(resume);
         Sweep sweep = new Sweep(loaded.file(), grid, loaded.planner(Outputs.STEP_SECONDS));
-        try (Progress progress = new Progress(before, grid.rows())) {
+        try (Progress progress = new Progress("rows", before, grid.rows())) {
             sweep.run(
                     before,
                     workers,

@@ -1,11 +1,11 @@
 package ampdays.io;
 
 import ampdays.results.Account;
-import ampdays.results.Causes;
 import ampdays.results.Channel;
 import ampdays.results.DayTotals;
 import ampdays.results.Limit;
 import ampdays.results.MinuteLog;
+import ampdays.results.Reasons;
 import ampdays.results.RunResult;
 import ampdays.results.WholeFile;
 import ampdays.trip.People;
@@ -67,10 +67,10 @@ public final class ResultFiles {
         });
     }
 
-    /** Writes {@code summary.json}, with the causes of options by name where they were asked for. */
-    public Path writeSummary(String scenario, String title, List<RunResult> options, Map<String, Causes> causes)
+    /** Writes {@code summary.json}, with the reasons of options by name where they were asked for. */
+    public Path writeSummary(String scenario, String title, List<RunResult> options, Map<String, Reasons> reasons)
             throws IOException {
-        return text("summary.json", writer -> SummaryJson.write(writer, scenario, title, options, causes));
+        return text("summary.json", writer -> SummaryJson.write(writer, scenario, title, options, reasons));
     }
 
     /** Writes {@code minutes.csv}: a row per step of one option. */

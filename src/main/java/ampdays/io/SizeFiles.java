@@ -1,5 +1,6 @@
 package ampdays.io;
 
+import ampdays.results.Lifted;
 import ampdays.results.Sizing;
 import ampdays.results.Sizing.Tried;
 import ampdays.results.SweepTable;
@@ -15,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 
 /** What a question of size leaves: its answer, and the values that were run as the table of a sweep over them. */
@@ -35,10 +37,11 @@ public final class SizeFiles {
     /**
      * Writes the files.
      *
+     * @param lifted what a better part would bring the design that comes nearest; empty when the goals are reached
      * @param inputs a fingerprint of everything else that the results come from
      * @return the table, as charts need it
      */
-    public SweepTable write(String scenario, String title, Sizing sizing, String inputs)
+    public SweepTable write(String scenario, String title, Sizing sizing, Optional<Lifted> lifted, String inputs)
             throws IOException, InputException {
         Knob run = new Knob(
                 knob.path(),
@@ -57,7 +60,7 @@ public final class SizeFiles {
         }
         WholeFile.write(folder.resolve("size.json"), out -> {
             Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            SizeJson.write(text, scenario, title, sizing);
+            SizeJson.write(text, scenario, title, sizing, lifted);
             text.flush();
         });
         return SweepReader.read(folder.resolve(SweepFiles.TABLE));

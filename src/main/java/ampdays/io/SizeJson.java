@@ -1,5 +1,6 @@
 package ampdays.io;
 
+import ampdays.results.Lifted;
 import ampdays.results.Sizing;
 import ampdays.results.Sizing.Tried;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -12,8 +13,13 @@ import java.util.Optional;
 public final class SizeJson {
     private SizeJson() {}
 
-    /** Writes the document and a line end, and leaves the writer open. */
-    public static void write(Writer writer, String scenario, String title, Sizing sizing) throws IOException {
+    /**
+     * Writes the document and a line end, and leaves the writer open.
+     *
+     * @param lifted what a better part would bring the design that comes nearest; empty when the goals are reached
+     */
+    public static void write(Writer writer, String scenario, String title, Sizing sizing, Optional<Lifted> lifted)
+            throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
             json.writeStartObject();
             json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
@@ -39,6 +45,9 @@ public final class SizeJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            if (lifted.isPresent()) {
+                SummaryJson.lifted(json, lifted.get());
+            }
             json.writeStringField("table", SweepFiles.TABLE);
             json.writeEndObject();
             json.writeRaw('\n');

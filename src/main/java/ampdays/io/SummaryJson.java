@@ -5,7 +5,9 @@ import ampdays.results.Ageing;
 import ampdays.results.Causes;
 import ampdays.results.Energy;
 import ampdays.results.Finding;
+import ampdays.results.Lifted;
 import ampdays.results.Limit;
+import ampdays.results.Reasons;
 import ampdays.results.RunResult;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -30,10 +32,10 @@ public final class SummaryJson {
     /**
      * Writes the document and a line end, and leaves the writer open.
      *
-     * @param causes of the options that do not hold, by name; empty where nobody asked
+     * @param reasons of the options, by name; empty where nobody asked
      */
     public static void write(
-            Writer writer, String scenario, String title, List<RunResult> options, Map<String, Causes> causes)
+            Writer writer, String scenario, String title, List<RunResult> options, Map<String, Reasons> reasons)
             throws IOException {
         try (JsonGenerator json = generator(writer)) {
             json.writeStartObject();
@@ -42,7 +44,7 @@ public final class SummaryJson {
             json.writeStringField("title", title);
             json.writeArrayFieldStart("options");
             for (RunResult option : options) {
-                option(json, option, Optional.ofNullable(causes.get(option.option())));
+                option(json, option, Optional.ofNullable(reasons.get(option.option())));
             }
             json.writeEndArray();
             json.writeEndObject();
@@ -60,7 +62,7 @@ public final class SummaryJson {
                         new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter));
     }
 
-    private static void option(JsonGenerator json, RunResult run, Optional<Causes> causes) throws IOException {
+    private static void option(JsonGenerator json, RunResult run, Optional<Reasons> reasons) throws IOException {
         json.writeStartObject();
         json.writeStringField("name", run.option());
         number(json, "daysToEmpty", run.daysToEmpty());
@@ -89,9 +91,27 @@ public final class SummaryJson {
             finding(json, finding, run.zone());
         }
         json.writeEndArray();
-        if (causes.isPresent()) {
-            causes(json, causes.get());
+        if (reasons.isPresent()) {
+            lifted(json, reasons.get().lifted());
+            if (reasons.get().causes().isPresent()) {
+                causes(json, reasons.get().causes().get());
+            }
         }
+        json.writeEndObject();
+    }
+
+    /** What a better part would bring. */
+    static void lifted(JsonGenerator json, Lifted lifted) throws IOException {
+        json.writeObjectFieldStart("betterPart");
+        json.writeStringField("ruling", lifted.ruling().map(Limit::label).orElse(null));
+        number(json, "rulingHours", lifted.rulingHours());
+        json.writeStringField("next", lifted.next().map(Limit::label).orElse(null));
+        number(json, "nextHours", lifted.nextHours());
+        number(json, "daysToEmpty", lifted.then().daysToEmpty());
+        json.writeBooleanField("holds", lifted.then().holds());
+        number(json, "lowestSoc", lifted.then().lowestSoc());
+        json.writeNumberField("comfortableNights", lifted.then().comfortableNights());
+        json.writeStringField("words", lifted.words());
         json.writeEndObject();
     }
 

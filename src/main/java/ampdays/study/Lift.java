@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.results.Lifted;
 import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import ampdays.scenario.ScenarioException;
@@ -39,6 +40,17 @@ public record Lift(
         }
         RunResult then = Simulator.run(planner.under(Sky.AS_IT_IS).apply(lifted));
         return new Lift(variant.name(), values, result, ruling, then, Factor.rulingLimit(then));
+    }
+
+    /** What is handed on. */
+    public Lifted told() {
+        return new Lifted(
+                ruling,
+                ruling.map(asItIs.limitHours()::get).orElse(0.0),
+                next,
+                next.map(then.limitHours()::get).orElse(0.0),
+                then,
+                words());
     }
 
     /** In one sentence or two, with the parts that set both limits. */

@@ -35,13 +35,8 @@ public final class Why {
     private final Values values;
     private final RunResult result;
     private final Planner planner;
-
-    private Why(Variant variant, Values values, RunResult result, Planner planner) {
-        this.variant = variant;
-        this.values = values;
-        this.result = result;
-        this.planner = planner;
-    }
+    private final List<Factor> factors;
+    private final List<List<SingleChange>> changes;
 
     /**
      * Asks why a design came to its result.
@@ -49,10 +44,33 @@ public final class Why {
      * @param values that the variant was built from
      * @param result of the variant
      */
-    public static Causes of(Variant variant, Values values, RunResult result, Planner planner) {
-        Why why = new Why(variant, values, result, planner);
+    public Why(Variant variant, Values values, RunResult result, Planner planner) {
+        this.variant = variant;
+        this.values = values;
+        this.result = result;
+        this.planner = planner;
+        this.factors = Factor.of(values, result);
+        this.changes = SingleChanges.of(values, variant.trip());
+    }
+
+    /** Name of the design. */
+    public String option() {
+        return variant.name();
+    }
+
+    /** How many pieces of work there are: a run for each set of causes, and a search for each kind of change. */
+    public int pieces() {
+        return (1 << factors.size()) - 1 + changes.size();
+    }
+
+    /**
+     * Finds the causes, and what would turn the design.
+     *
+     * @param done called after each piece of work, by any thread
+     */
+    public Causes causes(Runnable done) {
         double bankWh = variant.bankWh();
-        return new Causes(drawWh(result, bankWh), (1 - result.reserveShare()) * bankWh, why.shares(), why.remedies());
+        return new Causes(drawWh(result, bankWh), (1 - result.reserveShare()) * bankWh, shares(done), remedies(done));
     }
 
     /** What a trip draws at worst, counted from a full bank, with what it asked for and did not get, Wh. */
@@ -60,9 +78,8 @@ public final class Why {
         return result.energy().unservedWh() + (1 - result.lowestSoc()) * bankWh;
     }
 
-    private List<Share> shares() {
-        List<Factor> factors = Factor.of(values, result);
-        double[] draws = draws(factors);
+    private List<Share> shares(Runnable done) {
+        double[] draws = draws(done);
         double[] takenWh = Shapley.shares(draws);
         List<Share> shares = new ArrayList<>();
         for (int i = 0; i < factors.size(); i++) {
@@ -74,36 +91,37 @@ public final class Why {
     }
 
     /** The draw with each set of causes taken away, by the set as bits. */
-    private double[] draws(List<Factor> factors) {
+    private double[] draws(Runnable done) {
         double[] draws = new double[1 << factors.size()];
         Map<Sky, List<Integer>> setsBySky = new LinkedHashMap<>();
         for (int set = 1; set < draws.length; set++) {
-            setsBySky.computeIfAbsent(sky(factors, set), s -> new ArrayList<>()).add(set);
+            setsBySky.computeIfAbsent(sky(set), s -> new ArrayList<>()).add(set);
         }
         draws[0] = drawWh(result, variant.bankWh());
         List.copyOf(setsBySky.entrySet()).parallelStream().forEach(group -> {
             Function<Variant, RunPlan> plans = planner.under(group.getKey());
             for (int set : group.getValue()) {
-                RunPlan plan = plans.apply(built(without(factors, set)));
+                RunPlan plan = plans.apply(built(without(set)));
                 draws[set] = drawWh(Simulator.run(plan), variant.bankWh());
+                done.run();
             }
         });
         return draws;
     }
 
-    private static Sky sky(List<Factor> factors, int set) {
-        return taken(factors, set).stream().map(Factor::sky).reduce(Sky.AS_IT_IS, Sky::without);
+    private Sky sky(int set) {
+        return taken(set).stream().map(Factor::sky).reduce(Sky.AS_IT_IS, Sky::without);
     }
 
-    private Values without(List<Factor> factors, int set) {
+    private Values without(int set) {
         Values changed = values;
-        for (Factor factor : taken(factors, set)) {
+        for (Factor factor : taken(set)) {
             changed = factor.away().apply(changed);
         }
         return changed;
     }
 
-    private static List<Factor> taken(List<Factor> factors, int set) {
+    private List<Factor> taken(int set) {
         return IntStream.range(0, factors.size())
                 .filter(i -> (set & (1 << i)) != 0)
                 .mapToObj(factors::get)
@@ -118,9 +136,13 @@ public final class Why {
         }
     }
 
-    private List<Remedy> remedies() {
-        return SingleChanges.of(values, variant.trip()).parallelStream()
-                .map(this::smallestThatTurns)
+    private List<Remedy> remedies(Runnable done) {
+        return changes.parallelStream()
+                .map(steps -> {
+                    Remedy remedy = smallestThatTurns(steps);
+                    done.run();
+                    return remedy;
+                })
                 .sorted(Comparator.comparing((Remedy remedy) -> !remedy.turns())
                         .thenComparingDouble(remedy -> remedy.turns() ? remedy.price() : remedy.lackWh()))
                 .toList();

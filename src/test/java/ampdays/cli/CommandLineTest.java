@@ -275,6 +275,24 @@ class CommandLineTest {
                 .readTree(folder.resolve("summary.json").toFile())
                 .get("options")) {
             assertThat(option.has("causes")).isEqualTo(!option.get("holds").booleanValue());
+            JsonNode better = option.get("betterPart");
+            assertThat(fields(better))
+                    .containsExactly(
+                            "ruling",
+                            "rulingHours",
+                            "next",
+                            "nextHours",
+                            "daysToEmpty",
+                            "holds",
+                            "lowestSoc",
+                            "comfortableNights",
+                            "words");
+            assertThat(out.toString().replaceAll("\\s+", " "))
+                    .contains(better.get("words").textValue());
+            assertThat(better.get("rulingHours").doubleValue())
+                    .isEqualTo(option.get("limitHours")
+                            .get(better.get("ruling").textValue())
+                            .doubleValue());
         }
         JsonNode causes = new ObjectMapper()
                 .readTree(folder.resolve("summary.json").toFile())

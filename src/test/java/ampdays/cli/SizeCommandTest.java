@@ -147,6 +147,8 @@ class SizeCommandTest {
                         "No battery.capacity that was run in 200..600 Ah step 50 Ah meets \"daysToEmpty >= 7\"",
                         "The best was 600 Ah: daysToEmpty is 6.",
                         "what rules its charging: engine off");
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .contains(answer().get("betterPart").get("words").textValue());
     }
 
     @Test

@@ -29,6 +29,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,7 +69,7 @@ class WhyTest {
 
     private static Causes causes(Values values, WeatherSeries series) {
         Variant variant = built(values);
-        return Why.of(variant, values, run(variant, series), planner(series));
+        return new Why(variant, values, run(variant, series), planner(series)).causes(() -> {});
     }
 
     private static double share(Causes causes, String cause) {
@@ -128,6 +129,16 @@ class WhyTest {
         Causes causes = causes(van, midnightSun());
         assertThat(share(causes, "other uses")).isCloseTo(1, within(1e-12));
         assertThat(causes.drawWh()).isGreaterThan(causes.usableWh());
+    }
+
+    /** What a progress bar counts: as many pieces as were told before. */
+    @Test
+    void everyPieceOfWorkIsCounted() {
+        Variant variant = built(demo.base());
+        Why why = new Why(variant, demo.base(), run(variant, desert), planner(desert));
+        AtomicInteger done = new AtomicInteger();
+        why.causes(done::incrementAndGet);
+        assertThat(done.get()).isEqualTo(why.pieces()).isGreaterThan(30);
     }
 
     /** By construction: light that is that of a clear sky already has no cloud in it. */
