@@ -79,6 +79,29 @@ class DemosRegressionTest {
         assertThat(verdict()).contains("\"bigger bank\" and \"hook-up on Fridays\" hold;");
     }
 
+    /** The one demo that names its circuits: a loose lug, of which the breaker beside it may open, and its cure. */
+    @Test
+    void onTheCoastTheWiringHasALooseLug() throws IOException {
+        assertThat(Main.run(
+                        new PrintWriter(out),
+                        new PrintWriter(err),
+                        "wiring",
+                        "scenarios/coast-weekends.yaml",
+                        "--fix",
+                        "--out",
+                        folder.toString()))
+                .as(err.toString())
+                .isZero();
+        JsonNode findings = new ObjectMapper()
+                .readTree(folder.resolve("wiring.json").toFile())
+                .get("findings");
+        assertThat(findings.findValuesAsText("kind")).containsExactly("protection may open", "hot joint");
+        assertThat(findings.findValuesAsText("where")).containsOnly("air conditioner");
+        assertThat(verdict())
+                .contains("they leave no finding:", "circuits.air conditioner.worst-joint-drop: ")
+                .doesNotContain("offered");
+    }
+
     /** The lowest charge comes on a morning before the drive, and a cold bank takes no more than the charger gives anyway. */
     @Test
     void onThePlateauNoSecondAlternatorIsNeeded() throws IOException {
