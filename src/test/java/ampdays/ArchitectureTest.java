@@ -61,7 +61,8 @@ class ArchitectureTest {
         map.put("chart.jfree", List.of("chart", "units"));
         // what a client must do is the timetable in words, so a report reads the trip
         map.put("report", List.of("units", "trip", "results", "study", "scenario", "wiring", "chart", "shop"));
-        map.put("report.page", List.of("report", "shop", "chart", "chart.jfree"));
+        // a commissioning sheet is printed by the same layout as a proposal
+        map.put("report.page", List.of("report", "shop", "chart", "chart.jfree", "commission"));
         map.put(
                 "cli",
                 join(

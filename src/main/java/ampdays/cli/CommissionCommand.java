@@ -8,10 +8,9 @@ import ampdays.commission.Sheet;
 import ampdays.commission.bench.SheetMaker;
 import ampdays.io.InputException;
 import ampdays.io.ScenarioReader;
-import ampdays.io.SheetCsv;
-import ampdays.io.SheetHtml;
+import ampdays.io.SheetJson;
 import ampdays.io.SheetReader;
-import ampdays.results.WholeFile;
+import ampdays.report.page.Paper;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Values;
@@ -20,7 +19,6 @@ import ampdays.units.Quantity;
 import ampdays.units.QuantityException;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -68,8 +66,15 @@ final class CommissionCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Folder for sheet.csv and sheet.html; never over a sheet that is there.")
+            description = "Folder for the sheet to type into, to print and for programs, or with --read for the"
+                    + " judgement; never over files that are there.")
     private Path out;
+
+    @Option(names = "--paper", paramLabel = "A4|letter", description = "Size of the printed sheets; A4, if not said.")
+    private String paper;
+
+    @Option(names = "--json", description = "Print one JSON document, and nothing else, on standard output.")
+    private boolean json;
 
     @Option(
             names = "--read",
@@ -84,62 +89,73 @@ final class CommissionCommand implements Callable<Integer> {
 
     private int make() throws IOException, InputException, UsageException {
         Conditions told = told();
+        Paper size = paper();
         if (out != null) {
-            UsageException.ifExists(out.resolve("sheet.csv"));
-            UsageException.ifExists(out.resolve("sheet.html"));
+            CommissionFiles.refuseExisting(out, CommissionFiles.SHEET);
         }
         ScenarioFile scenario = ScenarioReader.read(file);
         String name = option == null ? ScenarioFile.BASE_NAME : option;
         Sheet sheet = sheet(scenario, name, told);
         PrintWriter screen = spec.commandLine().getOut();
         if (out != null) {
-            write(out.resolve("sheet.csv"), SheetCsv.text(sheet));
-            write(out.resolve("sheet.html"), SheetHtml.text(sheet));
+            CommissionFiles.writeSheet(out, sheet, size);
         }
-        CommissionScreen shown = new CommissionScreen(screen);
-        shown.sheet(sheet);
+        if (json) {
+            SheetJson.write(screen, sheet);
+            screen.flush();
+            return Exit.DONE;
+        }
+        new CommissionScreen(screen).sheet(sheet);
         if (out == null) {
-            screen.println("--out DIR writes this as sheet.csv, to type into, and as sheet.html, to print.");
+            screen.println("--out DIR writes this to print (sheet.pdf, sheet.html), to type into (sheet.csv), and for"
+                    + " programs (sheet.json).");
         } else {
-            screen.println("Wrote " + out.resolve("sheet.csv") + " to type into, and " + out.resolve("sheet.html")
-                    + " to print.");
-            screen.println("Then: ampdays commission " + file + " --read " + out.resolve("sheet.csv"));
+            Path csv = out.resolve("sheet.csv");
+            screen.println(
+                    "Wrote " + csv + " to type into, sheet.pdf and sheet.html to print, sheet.json for programs.");
+            screen.println("Then: ampdays commission " + file + " --read " + csv);
         }
         screen.flush();
         return Exit.DONE;
     }
 
     private int judge() throws IOException, InputException, UsageException {
-        if (option != null || ambient != null || underBonnet != null || soc != null || sun != null || out != null) {
-            throw new UsageException(
-                    "--read takes option and conditions from the sheet and writes nothing. Leave the other options out.");
+        if (option != null || ambient != null || underBonnet != null || soc != null || sun != null || paper != null) {
+            throw new UsageException("--read takes option and conditions from the sheet. Leave other options than --out"
+                    + " and --json out.");
+        }
+        if (out != null) {
+            CommissionFiles.refuseExisting(out, CommissionFiles.JUDGEMENT);
         }
         SheetReader reader = SheetReader.open(read);
         Conditions told = reader.conditions();
         Sheet sheet = sheet(ScenarioReader.read(file), reader.option(), told);
         Map<String, Double> readings = reader.readings(sheet);
         List<Judgement> judgements = Judge.of(sheet, readings);
-        new CommissionScreen(spec.commandLine().getOut()).judged(sheet, judgements);
+        PrintWriter screen = spec.commandLine().getOut();
+        if (out != null) {
+            CommissionFiles.writeJudgement(out, sheet, judgements);
+        }
+        if (json) {
+            SheetJson.write(screen, sheet, judgements);
+        } else {
+            new CommissionScreen(screen).judged(sheet, judgements);
+            if (out != null) {
+                screen.println("Wrote " + out.resolve("judgement.csv") + " and judgement.json.");
+            }
+        }
+        screen.flush();
         return judgements.stream().anyMatch(j -> j.outcome() == Outcome.STOP) ? Exit.TARGET_NOT_MET : Exit.DONE;
     }
 
-    private static Sheet sheet(ScenarioFile scenario, String option, Conditions told) throws UsageException {
-        Values values = scenario.values(option).orElseThrow(() -> unknown(scenario, option));
+    private Sheet sheet(ScenarioFile scenario, String option, Conditions told) throws UsageException {
+        Values values = scenario.values(option)
+                .orElseThrow(() -> UsageException.unknownOption(option, file, scenario.scenario()));
         try {
             return SheetMaker.sheet(scenario.scenario().title(), option, values, told);
         } catch (ScenarioException e) {
             throw new UsageException("No sheet can be made: " + e.getMessage());
         }
-    }
-
-    private static UsageException unknown(ScenarioFile scenario, String option) {
-        return new UsageException("There is no option \"" + option + "\". Options: "
-                + String.join(
-                        "; ",
-                        scenario.scenario().variants().stream()
-                                .map(v -> v.name())
-                                .toList())
-                + ".");
     }
 
     private Conditions told() throws UsageException {
@@ -188,7 +204,10 @@ final class CommissionCommand implements Callable<Integer> {
         }
     }
 
-    private static void write(Path target, String text) throws IOException {
-        WholeFile.write(target, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+    private Paper paper() throws UsageException {
+        String written = paper == null ? Paper.A4.word() : paper;
+        return Paper.of(written.strip())
+                .orElseThrow(
+                        () -> new UsageException("--paper \"" + written + "\" is not one of its choices: A4, letter."));
     }
 }

@@ -77,10 +77,7 @@ final class CommissionScreen {
         long passed =
                 judgements.stream().filter(j -> j.outcome() == Outcome.PASS).count();
         out.println("Passed: " + passed + " of " + judgements.size() + " readings.");
-        List<String> blank = sheet.items()
-                .map(Item::id)
-                .filter(id -> judgements.stream().noneMatch(j -> j.item().id().equals(id)))
-                .toList();
+        List<String> blank = Judgement.notRead(sheet, judgements).map(Item::id).toList();
         if (!blank.isEmpty()) {
             wrapped("", "Not read yet, " + blank.size() + ": " + String.join(", ", blank) + ".");
         }
@@ -95,17 +92,7 @@ final class CommissionScreen {
 
     private void deviation(Sheet sheet, Judgement judgement) {
         Item item = judgement.item();
-        Item judgedBy = new Item(
-                item.id(),
-                item.symptom(),
-                item.what(),
-                item.where(),
-                item.dimension(),
-                item.unit(),
-                item.decimals(),
-                item.predicted(),
-                judgement.band(),
-                item.scalesWith());
+        Item judgedBy = item.judgedBy(judgement.band());
         wrapped(
                 "  ",
                 step(sheet, item) + ", " + item.id() + ": " + item.what() + " " + item.show(judgement.reading())

@@ -47,11 +47,12 @@ public record Conditions(double ambientC, double underBonnetC, double socShare, 
     /** In words, temperatures in both units. */
     public String words() {
         String sun = Double.isNaN(sunWm2) ? "" : "; light on the panels " + Dimension.IRRADIANCE.show(sunWm2);
-        return "air in the shade " + both(ambientC) + "; under the bonnet " + both(underBonnetC) + "; state of charge "
-                + Dimension.SHARE.show(socShare) + sun;
+        return "air in the shade " + inBothUnits(ambientC) + "; under the bonnet " + inBothUnits(underBonnetC)
+                + "; state of charge " + Dimension.SHARE.show(socShare) + sun;
     }
 
-    private static String both(double celsius) {
+    /** A temperature as both kinds of thermometer show it. */
+    public static String inBothUnits(double celsius) {
         return Dimension.TEMPERATURE.show(celsius) + " (" + Math.round(celsius * 1.8 + 32) + " °F)";
     }
 }

@@ -4,6 +4,8 @@ import ampdays.units.Dimension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 
 /**
  * One line of a sheet: a reading to take, or a question to answer with yes or no.
@@ -33,6 +35,11 @@ public record Item(
         return unit.isEmpty();
     }
 
+    /** The same line with another band. */
+    public Item judgedBy(Band other) {
+        return new Item(id, symptom, what, where, dimension, unit, decimals, predicted, other, scalesWith);
+    }
+
     /** A number as the sheet prints it, without its unit; empty for none. */
     public String number(double value) {
         if (!Double.isFinite(value)) {
@@ -50,8 +57,7 @@ public record Item(
         if (!Double.isFinite(value)) {
             return "";
         }
-        String fahrenheit = unit.equals("°C") ? " (" + BigDecimal.valueOf(Math.round(value * 1.8 + 32)) + " °F)" : "";
-        return number(value) + " " + unit + fahrenheit;
+        return number(value) + " " + unit + inFahrenheit(value);
     }
 
     /** What passes, in words and with the unit. */
@@ -72,10 +78,17 @@ public record Item(
         boolean hasHigh = Double.isFinite(high);
         if (hasLow && hasHigh) {
             String first = between.equals("to") ? "" : "below ";
-            return first + number(low) + " " + between + " " + number(high) + " " + unit;
+            return first + number(low) + " " + between + " " + number(high) + " " + unit + inFahrenheit(low, high);
         }
-        return hasLow
-                ? onlyLow + " " + number(low) + " " + unit
-                : hasHigh ? onlyHigh + " " + number(high) + " " + unit : "";
+        return hasLow ? onlyLow + " " + show(low) : hasHigh ? onlyHigh + " " + show(high) : "";
+    }
+
+    /** Temperatures in the other unit, in brackets; empty for everything else. */
+    private String inFahrenheit(double... celsius) {
+        return unit.equals("°C")
+                ? DoubleStream.of(celsius)
+                        .mapToObj(c -> String.valueOf(Math.round(c * 1.8 + 32)))
+                        .collect(Collectors.joining(" to ", " (", " °F)"))
+                : "";
     }
 }

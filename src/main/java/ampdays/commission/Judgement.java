@@ -1,6 +1,9 @@
 package ampdays.commission;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a reading says.
@@ -26,7 +29,9 @@ public record Judgement(Item item, double reading, Band band, Outcome outcome, L
         causes = List.copyOf(causes);
     }
 
-    public boolean isTooMuch() {
-        return reading > band.passTo();
+    /** Lines of a sheet that no judgement is of. */
+    public static Stream<Item> notRead(Sheet sheet, List<Judgement> judgements) {
+        Set<String> read = judgements.stream().map(j -> j.item().id()).collect(Collectors.toSet());
+        return sheet.items().filter(item -> !read.contains(item.id()));
     }
 }

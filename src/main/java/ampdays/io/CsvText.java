@@ -138,6 +138,15 @@ final class CsvText {
         return records.isEmpty() ? List.of() : records.get(0).toList();
     }
 
+    /** Number of cells up to the last that is not blank: spreadsheets leave separators of empty cells behind. */
+    static int width(List<String> cells) {
+        int width = cells.size();
+        while (width > 0 && cells.get(width - 1).isBlank()) {
+            width--;
+        }
+        return width;
+    }
+
     /** The rows from one line to another, both counted from 1; the file may not break a cell over lines. */
     List<CSVRecord> records(int from, int to, boolean quotes) throws InputException {
         CSVFormat format = CSVFormat.DEFAULT

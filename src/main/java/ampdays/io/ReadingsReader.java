@@ -53,6 +53,7 @@ public final class ReadingsReader {
     private final List<Integer> minutes = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
     private boolean stepsFollowed = true;
+    private int width;
     private double finestDigitA = Double.MAX_VALUE;
 
     private ReadingsReader(CsvText text) {
@@ -125,6 +126,7 @@ public final class ReadingsReader {
 
     private void columns(int line) throws InputException {
         List<String> names = text.cells(line);
+        width = CsvText.width(names);
         if (names.isEmpty() || !names.get(0).equalsIgnoreCase("step")) {
             throw text.problem(
                     line,
@@ -167,11 +169,11 @@ public final class ReadingsReader {
 
     private void row(int line) throws InputException {
         List<String> cells = text.cells(line);
-        if (cells.size() > cellOf.size() && cells.stream().skip(cellOf.size()).anyMatch(c -> !c.isBlank())) {
+        if (cells.size() > width && cells.stream().skip(width).anyMatch(c -> !c.isBlank())) {
             text.add(
                     line,
                     0,
-                    "cells in this row: " + cells.size() + "; names above: " + cellOf.size() + "."
+                    "cells in this row: " + cells.size() + "; names above: " + width + "."
                             + (text.separator() == ','
                                     ? " A comma separates cells: write numbers with a point, and steps with ; between"
                                             + " appliances."

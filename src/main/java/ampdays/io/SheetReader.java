@@ -37,6 +37,7 @@ public final class SheetReader {
     private final PlainHeading heading;
     private final Map<String, Integer> cellOf = new HashMap<>();
     private int names;
+    private int width;
 
     private SheetReader(CsvText text) {
         this.text = text;
@@ -85,6 +86,7 @@ public final class SheetReader {
                             + " FILE\" made.");
         }
         List<String> cells = text.cells(line);
+        width = CsvText.width(cells);
         for (int cell = 0; cell < cells.size(); cell++) {
             String name = cells.get(cell).strip().toLowerCase(Locale.ROOT);
             if (SheetCsv.COLUMNS.contains(name) && cellOf.put(name, cell) != null) {
@@ -183,11 +185,11 @@ public final class SheetReader {
             text.add(line, 1, "\"" + id + "\" stands in line " + before + " already. Keep one of the two.");
             return;
         }
-        if (cells.size() > cellOf.size() && isSplit(cells)) {
+        if (cells.size() > width && isSplit(cells)) {
             text.add(
                     line,
                     0,
-                    "cells in this row: " + cells.size() + "; names above: " + cellOf.size()
+                    "cells in this row: " + cells.size() + "; names above: " + width
                             + ". Write numbers with a point, or put quotation marks around the cell.");
             return;
         }
@@ -202,7 +204,7 @@ public final class SheetReader {
 
     /** Whether a comma within a number may have made two cells of it: something stands too far right, or a bare number as note. */
     private boolean isSplit(List<String> cells) {
-        return cells.stream().skip(cellOf.size()).anyMatch(c -> !c.isBlank())
+        return cells.stream().skip(width).anyMatch(c -> !c.isBlank())
                 || BARE_NUMBER.matcher(cell(cells, "note")).matches();
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -79,7 +80,7 @@ class CommissionCommandTest {
                 .contains("Hot soak at fast idle")
                 .contains("Never by pulling a cable");
         assertThat(make(folder.resolve("again"))).isZero();
-        for (String name : List.of("sheet.csv", "sheet.html")) {
+        for (String name : List.of("sheet.csv", "sheet.html", "sheet.pdf", "sheet.json")) {
             assertThat(folder.resolve("again").resolve(name)).hasSameBinaryContentAs(folder.resolve(name));
         }
     }
@@ -90,7 +91,9 @@ class CommissionCommandTest {
         assertThat(make(folder)).isEqualTo(2);
         assertThat(err.toString()).contains("sheet.csv exists already.");
         assertThat(folder.resolve("sheet.csv")).hasContent("filled in by hand");
-        assertThat(folder.resolve("sheet.html")).doesNotExist();
+        for (String name : List.of("sheet.html", "sheet.pdf", "sheet.json")) {
+            assertThat(folder.resolve(name)).doesNotExist();
+        }
     }
 
     /** By definition: what was predicted passes. */
@@ -124,6 +127,27 @@ class CommissionCommandTest {
     }
 
     @Test
+    void theJudgementIsWrittenBesideTheScreenAndNeverOver() throws IOException {
+        make(folder);
+        Path sheet = filled(Map.of("joint.worst", "300"));
+        out.getBuffer().setLength(0);
+        Path judged = folder.resolve("judged");
+        assertThat(run("commission", DEMO, "--read", sheet.toString(), "--out", judged.toString()))
+                .isEqualTo(3);
+        assertThat(out.toString()).contains("Stop:", "Wrote " + judged.resolve("judgement.csv"));
+        assertThat(judged.resolve("judgement.csv")).content().contains("joint.worst", ",300,stop,");
+        byte[] json = Files.readAllBytes(judged.resolve("judgement.json"));
+        out.getBuffer().setLength(0);
+        assertThat(run("commission", DEMO, "--read", sheet.toString(), "--json"))
+                .isEqualTo(3);
+        assertThat(out.toString().getBytes(StandardCharsets.UTF_8)).isEqualTo(json);
+        assertThat(run("commission", DEMO, "--read", sheet.toString(), "--out", judged.toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("judgement.csv exists already.");
+        assertThat(judged.resolve("judgement.json")).hasBinaryContent(json);
+    }
+
+    @Test
     void aSheetOfAChangedDesignIsRefused() throws IOException {
         make(folder);
         Path sheet = filled(Map.of());
@@ -151,6 +175,18 @@ class CommissionCommandTest {
         assertThat(run(
                         "commission",
                         DEMO,
+                        "--ambient",
+                        "34 °C",
+                        "--under-bonnet",
+                        "60 °C",
+                        "--soc",
+                        "60 %",
+                        "--paper",
+                        "A3"))
+                .isEqualTo(2);
+        assertThat(run(
+                        "commission",
+                        DEMO,
                         "--option",
                         "more sun",
                         "--ambient",
@@ -169,10 +205,11 @@ class CommissionCommandTest {
                         "--under-bonnet \"20 °C\": air under the bonnet is colder than the air outside; read it with the"
                                 + " engine warm.",
                         "--soc \"160 %\" is out of range. It must lie from 0 % to 100 %.",
-                        "--read takes option and conditions from the sheet and writes nothing. Leave the other options"
+                        "--read takes option and conditions from the sheet. Leave other options than --out and --json"
                                 + " out.",
                         "nowhere.csv: there is no such file. Check the path.",
-                        "There is no option \"more sun\". Options: as it is; more solar; bigger bank; second alternator;"
-                                + " less heat.");
+                        "--paper \"A3\" is not one of its choices: A4, letter.",
+                        "There is no option \"more sun\" in scenarios/desert-survey.yaml. Its options: \"as it is\", \"more"
+                                + " solar\", \"bigger bank\", \"second alternator\", \"less heat\".");
     }
 }

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import ampdays.commission.Judge;
 import ampdays.commission.Sheet;
 import ampdays.commission.SmallSheet;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.StringReader;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,13 +20,10 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.w3c.dom.Document;
-import org.xml.sax.InputSource;
 
 /** A commissioning sheet as files: what is written, what comes back from a spreadsheet, and each mistake's exact message. */
 class SheetFilesTest {
@@ -94,6 +94,36 @@ class SheetFilesTest {
         assertThat(read(text.toString())).isEqualTo(read(FILLED));
     }
 
+    /** By logic: what somebody noted in a column of his own, at the end or between, is not ours to read or refuse. */
+    @Test
+    void addedColumnsChangeNothing() throws IOException, InputException {
+        StringBuilder atEnd = new StringBuilder();
+        StringBuilder between = new StringBuilder();
+        FILLED.lines().forEach(line -> {
+            boolean heading = line.startsWith("id,");
+            boolean told = line.startsWith("#");
+            atEnd.append(line)
+                    .append(told ? "" : heading ? ",torque" : ",25 Nm")
+                    .append('\n');
+            between.append(told ? line : line.replaceFirst(",", heading ? ",by," : ",7,"))
+                    .append('\n');
+        });
+        assertThat(read(atEnd.toString())).isEqualTo(read(FILLED));
+        assertThat(read(between.toString())).isEqualTo(read(FILLED));
+    }
+
+    /** By logic: a number cut in two by its comma shifts the added cell beyond the names. */
+    @Test
+    void aNumberCutInTwoIsFoundBesideAnAddedColumn() throws IOException {
+        Path file =
+                written(FILLED.replace(",reading,note", ",reading,note,torque").replace(",13.2,", ",13,2,,25 Nm"));
+        InputException refused = catchThrowableOfType(
+                InputException.class, () -> SheetReader.open(file).readings(SHEET));
+        assertThat(refused)
+                .hasMessage("sheet.csv:11: cells in this row: 14; names above: 13. Write numbers with a point, or put"
+                        + " quotation marks around the cell.");
+    }
+
     record Case(String name, String taken, String put, List<String> messages) {
         @Override
         public String toString() {
@@ -134,19 +164,56 @@ class SheetFilesTest {
         return cases.stream();
     }
 
-    /** The page is well-formed XML with a blank for every item, no script, and nothing fetched. */
+    /** By the band of the small sheet: 13.2 V passes, 94 °C passes, 190 mV at 96 A pass, 450 mV are a stop. */
     @Test
-    void thePageIsCleanAndHasABlankForEveryItem() throws Exception {
-        String page = SheetHtml.text(SHEET);
-        Document document = DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader(page)));
-        assertThat(document.getElementsByTagName("title").item(0).getTextContent())
-                .isEqualTo("Commissioning sheet: Test <van>, \"small\" & plain");
-        assertThat(document.getElementsByTagName("script").getLength()).isZero();
-        long rows = SHEET.items().count() + SHEET.steps().size();
-        assertThat(document.getElementsByTagName("tr").getLength()).isEqualTo((int) rows);
-        assertThat(page.replace("http://www.w3.org/1999/xhtml", "")).doesNotContain("http", "src=", "href=", "@import");
-        assertThat(page).contains("Not a code check; have it inspected by a licensed person.");
+    void whatIsJudgedIsWrittenLineByLine() throws IOException, InputException {
+        Map<String, Double> readings = read(FILLED.replace(",0.19 V,", ",0.45 V,"));
+        String table = JudgementCsv.text(SHEET, Judge.of(SHEET, readings));
+        List<String> lines = table.lines().toList();
+        assertThat(lines).hasSize(1 + (int) SHEET.items().count());
+        assertThat(lines.get(0))
+                .isEqualTo(
+                        "id,step,what,where,unit,predicted,pass from,pass to,stop below,stop above,reading,outcome,likely"
+                                + " causes,next reading");
+        assertThat(lines.get(1)).startsWith("look.cables,Look,All well?,by eye,yes or no,yes,yes,yes,yes,,yes,pass,");
+        assertThat(lines.get(2)).isEqualTo("look.codes,Look,All well?,by eye,yes or no,yes,yes,yes,,,,not read,,");
+        assertThat(lines.get(3))
+                .isEqualTo(
+                        "rest.voltage,At rest,Reading of rest.voltage,somewhere,V,13.22,13.11,13.36,12.99,13.49,13.2,"
+                                + "pass,,");
+        // 340 mV at 100 A are 326 mV at the 96 A that were read
+        assertThat(lines.get(5))
+                .startsWith("hot.cable,Hot,Reading of hot.cable,somewhere,mV,200,,250,,326,450,stop,")
+                .contains("a loose");
+    }
+
+    @Test
+    void programsReadTheSheetAndTheJudgementAsJson() throws IOException, InputException {
+        StringWriter sheet = new StringWriter();
+        SheetJson.write(sheet, SHEET);
+        JsonNode made = new ObjectMapper().readTree(sheet.toString());
+        assertThat(made.path("title").asText()).isEqualTo(SHEET.title());
+        assertThat(made.path("conditions").path("ambientC").asDouble()).isEqualTo(34);
+        JsonNode cable = made.path("steps").path(2).path("items").path(1);
+        assertThat(cable.path("id").asText()).isEqualTo("hot.cable");
+        assertThat(cable.path("passFrom").isNull()).isTrue();
+        assertThat(cable.path("stopAbove").asDouble()).isEqualTo(340);
+        assertThat(cable.path("scalesWith").asText()).isEqualTo("hot.current");
+        JsonNode question = made.path("steps").path(0).path("items").path(1);
+        assertThat(question.path("pass").asText()).isEqualTo("yes");
+        assertThat(question.path("stop").isNull()).isTrue();
+
+        StringWriter judged = new StringWriter();
+        SheetJson.write(judged, SHEET, Judge.of(SHEET, read(FILLED.replace(",0.19 V,", ",0.45 V,"))));
+        JsonNode said = new ObjectMapper().readTree(judged.toString());
+        assertThat(said.path("stopStands").asBoolean()).isTrue();
+        assertThat(said.path("readings")).hasSize(6);
+        JsonNode hot = said.path("readings").path(3);
+        assertThat(hot.path("reading").asDouble()).isEqualTo(450);
+        assertThat(hot.path("stopAbove").asDouble()).isEqualTo(326);
+        assertThat(hot.path("outcome").asText()).isEqualTo("stop");
+        assertThat(hot.path("causes").size()).isPositive();
+        assertThat(hot.path("next").asText()).isNotEmpty();
+        assertThat(said.path("notRead")).hasSize(2);
     }
 }

@@ -85,6 +85,14 @@ class WrongReadingsTest {
         assertThat(readings.notes()).hasSize(2);
     }
 
+    /** By logic: a column without a name counts as a cell, and empty ones behind the last name do not. */
+    @Test
+    void columnsWithoutANameDoNotShiftTheOthers() throws IOException, InputException {
+        Readings readings = ReadingsReader.read(written(
+                "# sign: discharge plus\nstep,current A,,voltage V,,\nall off,0.5,x,13.2,,\nlamp on,2,,13.1\n"));
+        assertThat(readings.rows().stream().map(Reading::voltageV)).containsExactly(13.2, 13.1);
+    }
+
     /** By logic: while 20 A of charge hide the draws, switching on still takes from the reading. */
     @Test
     void theSignIsToldBySwitchingNotByTheReading() throws IOException, InputException {

@@ -10,7 +10,6 @@ import ampdays.commission.Symptom;
 import ampdays.commission.bench.SampledReadings.Pass;
 import ampdays.commission.bench.SampledReadings.Stop;
 import ampdays.scenario.Design;
-import ampdays.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -52,7 +51,7 @@ final class EngineSteps {
     }
 
     private String rpm(EngineState state) {
-        return String.format(Locale.ROOT, "%.0f rpm", design.engine().rpm(state));
+        return String.format(Locale.ROOT, "%,.0f rpm", design.engine().rpm(state));
     }
 
     private String heldBy(String id) {
@@ -229,7 +228,7 @@ final class EngineSteps {
                         "Hot soak at fast idle",
                         "Bonnet closed, engine air conditioning on, " + rpm(EngineState.FAST_IDLE)
                                 + " for 30 min; air under the bonnet "
-                                + Dimension.TEMPERATURE.show(told.underBonnetC()) + ".",
+                                + Conditions.inBothUnits(told.underBonnetC()) + ".",
                         OUTDOORS + " Somebody stays at the switch; a smell or smoke ends it.",
                         list));
     }

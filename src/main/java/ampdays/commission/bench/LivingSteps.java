@@ -107,7 +107,7 @@ final class LivingSteps {
         return Optional.of(new Step(
                 "Air conditioner's pull-down",
                 "In the shade, aired until the cabin is as warm as outside, "
-                        + Dimension.TEMPERATURE.show(told.ambientC())
+                        + Conditions.inBothUnits(told.ambientC())
                         + "; then everything shut, nobody inside, lowest setting, full fan, for an hour.",
                 "",
                 list));
@@ -133,7 +133,7 @@ final class LivingSteps {
                     ""));
             return new Step(
                     "Refrigerator's day",
-                    "Used as on a trip for 24 h, cabin at about " + Dimension.TEMPERATURE.show(told.ambientC())
+                    "Used as on a trip for 24 h, cabin at about " + Conditions.inBothUnits(told.ambientC())
                             + " on the mean; write that mean down.",
                     "",
                     list);

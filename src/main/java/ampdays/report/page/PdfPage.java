@@ -5,43 +5,23 @@ import ampdays.chart.jfree.ChartRenderer;
 import ampdays.report.Block.Picture;
 import ampdays.report.Proposal;
 import com.openhtmltopdf.extend.OutputDevice;
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
-import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
-import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
-import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.render.DefaultObjectDrawerFactory;
 import com.openhtmltopdf.render.RenderingContext;
-import com.openhtmltopdf.util.Diagnostic;
-import com.openhtmltopdf.util.XRLog;
 import java.awt.Shape;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SimpleTimeZone;
 import java.util.function.Consumer;
-import java.util.logging.Level;
-import java.util.zip.CRC32;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.w3c.dom.Element;
 
 /** The proposal as a PDF: the same template laid out on sheets, with its charts drawn straight onto them. */
 public final class PdfPage {
     private static final String STYLE = "/ampdays/report/pdf.css";
-    private static final String BOLD = "/liberation/LiberationSans-Bold.ttf";
-    private static final String REGULAR = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
-    private static final String FAMILY = "Liberation Sans";
     private static final double TEXT_WIDTH_MM = 176;
     private static final double FRONT_ON_LETTER_MM = 146;
-    private static final String DATA = "data:";
 
     private final Proposal proposal;
     private final Paper paper;
@@ -70,31 +50,15 @@ public final class PdfPage {
             ChartRenderer charts,
             Consumer<String> complaints)
             throws IOException {
-        return new PdfPage(proposal, paper, charts).write(logo, date.orElse(LocalDate.of(2000, 1, 1)), complaints);
+        return new PdfPage(proposal, paper, charts).write(logo, date.orElse(PdfFile.UNDATED), complaints);
     }
 
     private byte[] write(Optional<byte[]> logo, LocalDate date, Consumer<String> complaints) throws IOException {
         String style = HtmlPage.resource(STYLE) + sheet() + sizes();
         String page = HtmlPage.fill(new PageModel(proposal, logo.map(HtmlPage::address), style, Map.of(), true));
-        XRLog.setLoggingEnabled(false);
-        PdfRendererBuilder builder = new PdfRendererBuilder();
-        builder.withHtmlContent(page.substring(page.indexOf("<html")), "");
-        builder.useFont(() -> face(REGULAR), FAMILY, 400, FontStyle.NORMAL, true);
-        builder.useFont(() -> face(BOLD), FAMILY, 700, FontStyle.NORMAL, true);
-        builder.useUnicodeLineBreaker(new BreakAtBlanks());
         DefaultObjectDrawerFactory drawers = new DefaultObjectDrawerFactory();
         drawers.registerDrawer("chart", this::drawChart);
-        builder.useObjectDrawerFactory(drawers);
-        builder.useUriResolver((base, address) -> address.startsWith(DATA) ? address : null);
-        builder.useExternalResourceAccessControl(
-                (address, kind) -> address.startsWith(DATA), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
-        builder.withDiagnosticConsumer(told -> complain(told, complaints));
-        builder.withProducer(proposal.program());
-        builder.usePdfUaAccessibility(true);
-        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-            renderer.createPDFWithoutClosing();
-            return saved(renderer.getPdfDocument(), page, date);
-        }
+        return PdfFile.of(page, proposal.program(), date, drawers, complaints);
     }
 
     private String sheet() {
@@ -135,30 +99,5 @@ public final class PdfPage {
             charts.draw(model, graphics);
         });
         return Map.of();
-    }
-
-    private static InputStream face(String resource) {
-        return PdfPage.class.getResourceAsStream(resource);
-    }
-
-    private static void complain(Diagnostic told, Consumer<String> complaints) {
-        if (told.getLevel().intValue() >= Level.WARNING.intValue()) {
-            complaints.accept(told.getFormattedMessage());
-        }
-    }
-
-    /** Dates and the document's number come from the input, so that the same input gives the same bytes. */
-    private static byte[] saved(PDDocument document, String page, LocalDate date) throws IOException {
-        Calendar midnight = new GregorianCalendar(new SimpleTimeZone(0, "UTC"), Locale.ROOT);
-        midnight.setTimeInMillis(date.toEpochDay() * 86_400_000L);
-        PDDocumentInformation information = document.getDocumentInformation();
-        information.setCreationDate(midnight);
-        information.setModificationDate(midnight);
-        CRC32 number = new CRC32();
-        number.update(page.getBytes(StandardCharsets.UTF_8));
-        document.setDocumentId(number.getValue());
-        ByteArrayOutputStream out = new ByteArrayOutputStream(1 << 19);
-        document.save(out);
-        return out.toByteArray();
     }
 }
