@@ -5,6 +5,7 @@ import ampdays.commission.Judge;
 import ampdays.commission.Judgement;
 import ampdays.commission.Outcome;
 import ampdays.commission.Sheet;
+import ampdays.commission.Sunlight;
 import ampdays.commission.bench.SheetMaker;
 import ampdays.io.InputException;
 import ampdays.io.ScenarioReader;
@@ -22,6 +23,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,8 +62,18 @@ final class CommissionCommand implements Callable<Integer> {
     @Option(
             names = "--sun",
             paramLabel = "LIGHT",
-            description = "Light in the plane of the panels, such as \"800 W/m²\"; without it the panels are left out.")
+            description =
+                    "Light in the plane of the panels, such as \"800 W/m²\"; or of a level meter or a forecast, with"
+                            + " --at: \"850 W/m² horizontal\".")
     private String sun;
+
+    @Option(
+            names = "--at",
+            paramLabel = "TIME",
+            description = "When the panels are read, by the clock of the place, such as \"2026-07-14 13:00\": for the"
+                    + " sun's height. Without --sun a sky without a cloud is supposed (guess); with neither the panels are"
+                    + " left out.")
+    private String at;
 
     @Option(
             names = "--out",
@@ -120,7 +132,13 @@ final class CommissionCommand implements Callable<Integer> {
     }
 
     private int judge() throws IOException, InputException, UsageException {
-        if (option != null || ambient != null || underBonnet != null || soc != null || sun != null || paper != null) {
+        if (option != null
+                || ambient != null
+                || underBonnet != null
+                || soc != null
+                || sun != null
+                || at != null
+                || paper != null) {
             throw new UsageException("--read takes option and conditions from the sheet. Leave other options than --out"
                     + " and --json out.");
         }
@@ -162,7 +180,6 @@ final class CommissionCommand implements Callable<Integer> {
         double ambientC = quantity("--ambient", ambient, Dimension.TEMPERATURE);
         double underBonnetC = quantity("--under-bonnet", underBonnet, Dimension.TEMPERATURE);
         double socShare = quantity("--soc", soc, Dimension.SHARE);
-        double sunWm2 = sun == null ? Double.NaN : quantity("--sun", sun, Dimension.IRRADIANCE);
         within("--ambient", ambient, ambientC, Dimension.TEMPERATURE, Conditions.LEAST_C, Conditions.MOST_AMBIENT_C);
         within(
                 "--under-bonnet",
@@ -172,13 +189,19 @@ final class CommissionCommand implements Callable<Integer> {
                 Conditions.LEAST_C,
                 Conditions.MOST_UNDER_BONNET_C);
         within("--soc", soc, socShare, Dimension.SHARE, 0, 1);
-        if (sun != null) {
-            within("--sun", sun, sunWm2, Dimension.IRRADIANCE, 0, Conditions.MOST_SUN_WM2);
-        }
+        Sunlight light = light();
         try {
-            return new Conditions(ambientC, underBonnetC, socShare, sunWm2);
+            return new Conditions(ambientC, underBonnetC, socShare, light);
         } catch (IllegalArgumentException e) {
             throw new UsageException("--under-bonnet \"" + underBonnet + "\": " + e.getMessage() + ".");
+        }
+    }
+
+    private Sunlight light() throws UsageException {
+        try {
+            return Sunlight.parse(Optional.ofNullable(sun), Optional.ofNullable(at));
+        } catch (QuantityException e) {
+            throw new UsageException("--" + e.getMessage());
         }
     }
 

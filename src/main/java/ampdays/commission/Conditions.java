@@ -11,21 +11,17 @@ import java.util.Map;
  * @param ambientC air in the shade, °C
  * @param underBonnetC air around the alternators with the bonnet closed and the engine warm, °C
  * @param socShare state of charge of the bank, 0 to 1
- * @param sunWm2 light in the plane of the panels, W/m²; NaN when it is not told
+ * @param sun light on the panels
  */
-public record Conditions(double ambientC, double underBonnetC, double socShare, double sunWm2) {
+public record Conditions(double ambientC, double underBonnetC, double socShare, Sunlight sun) {
     public static final double LEAST_C = -30;
     public static final double MOST_AMBIENT_C = 55;
     public static final double MOST_UNDER_BONNET_C = 140;
-    public static final double MOST_SUN_WM2 = 1400;
 
     public Conditions {
         Require.within("ambient", ambientC, LEAST_C, MOST_AMBIENT_C);
         Require.within("under-bonnet", underBonnetC, LEAST_C, MOST_UNDER_BONNET_C);
         Require.share("state of charge", socShare);
-        if (!Double.isNaN(sunWm2)) {
-            Require.within("sun", sunWm2, 0, MOST_SUN_WM2);
-        }
         if (underBonnetC < ambientC) {
             throw new IllegalArgumentException(
                     "air under the bonnet is colder than the air outside; read it with the engine warm");
@@ -38,17 +34,15 @@ public record Conditions(double ambientC, double underBonnetC, double socShare, 
         spelled.put("ambient", Dimension.TEMPERATURE.show(ambientC));
         spelled.put("under-bonnet", Dimension.TEMPERATURE.show(underBonnetC));
         spelled.put("soc", Dimension.SHARE.show(socShare));
-        if (!Double.isNaN(sunWm2)) {
-            spelled.put("sun", Dimension.IRRADIANCE.show(sunWm2));
-        }
+        sun.spelledLight().ifPresent(light -> spelled.put("sun", light));
+        sun.spelledTime().ifPresent(time -> spelled.put("at", time));
         return spelled;
     }
 
     /** In words, temperatures in both units. */
     public String words() {
-        String sun = Double.isNaN(sunWm2) ? "" : "; light on the panels " + Dimension.IRRADIANCE.show(sunWm2);
         return "air in the shade " + inBothUnits(ambientC) + "; under the bonnet " + inBothUnits(underBonnetC)
-                + "; state of charge " + Dimension.SHARE.show(socShare) + sun;
+                + "; state of charge " + Dimension.SHARE.show(socShare) + (sun.isTold() ? "; " + sun.words() : "");
     }
 
     /** A temperature as both kinds of thermometer show it. */

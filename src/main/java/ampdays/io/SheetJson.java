@@ -8,6 +8,7 @@ import ampdays.commission.Judgement.Suspect;
 import ampdays.commission.Outcome;
 import ampdays.commission.Sheet;
 import ampdays.commission.Step;
+import ampdays.commission.Sunlight;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.Writer;
@@ -79,11 +80,17 @@ public final class SheetJson {
         json.writeNumberField("ambientC", told.ambientC());
         json.writeNumberField("underBonnetC", told.underBonnetC());
         json.writeNumberField("soc", told.socShare());
-        if (Double.isFinite(told.sunWm2())) {
-            json.writeNumberField("sunWm2", told.sunWm2());
+        Sunlight sun = told.sun();
+        text(
+                json,
+                "sun",
+                sun.isTold() ? sun.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ') : "");
+        if (Double.isFinite(sun.wm2())) {
+            json.writeNumberField("sunWm2", sun.wm2());
         } else {
             json.writeNullField("sunWm2");
         }
+        text(json, "at", sun.spelledTime().orElse(""));
         json.writeEndObject();
     }
 

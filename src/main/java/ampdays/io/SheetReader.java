@@ -3,6 +3,7 @@ package ampdays.io;
 import ampdays.commission.Conditions;
 import ampdays.commission.Item;
 import ampdays.commission.Sheet;
+import ampdays.commission.Sunlight;
 import ampdays.units.Dimension;
 import ampdays.units.Nearest;
 import ampdays.units.Quantity;
@@ -27,7 +28,7 @@ import java.util.regex.Pattern;
  * headings, cells without their last zeros.
  */
 public final class SheetReader {
-    private static final Set<String> HEADING = Set.of("title", "option", "ambient", "under-bonnet", "soc", "sun");
+    private static final Set<String> HEADING = Set.of("title", "option", "ambient", "under-bonnet", "soc", "sun", "at");
     private static final Pattern COMMA_NUMBER = Pattern.compile("([+\\-\u2212]?\\d+),(\\d+)(\\s*\\S*)");
     private static final Pattern BARE_NUMBER = Pattern.compile("[+\\-\u2212]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)");
     private static final double LEAST_READING = -1e6;
@@ -113,12 +114,24 @@ public final class SheetReader {
         double ambientC = told("ambient", Dimension.TEMPERATURE);
         double underBonnetC = told("under-bonnet", Dimension.TEMPERATURE);
         double soc = told("soc", Dimension.SHARE);
-        double sun = heading.optional("sun").isPresent() ? told("sun", Dimension.IRRADIANCE) : Double.NaN;
+        Sunlight sun = sun();
         text.throwIfWrong();
         try {
             return new Conditions(ambientC, underBonnetC, soc, sun);
         } catch (IllegalArgumentException e) {
             throw text.problem(0, 0, "the heading's conditions: " + e.getMessage() + ".");
+        }
+    }
+
+    private Sunlight sun() {
+        Optional<PlainHeading.Entry> light = heading.optional("sun");
+        Optional<PlainHeading.Entry> time = heading.optional("at");
+        try {
+            return Sunlight.parse(light.map(entry -> plain(entry.value())), time.map(entry -> plain(entry.value())));
+        } catch (QuantityException e) {
+            PlainHeading.Entry wrong = (e.getMessage().startsWith("at ") ? time : light).orElseThrow();
+            text.add(wrong.line(), wrong.column(), e.getMessage());
+            return Sunlight.NOT_TOLD;
         }
     }
 

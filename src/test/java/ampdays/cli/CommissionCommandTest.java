@@ -184,6 +184,16 @@ class CommissionCommandTest {
                         "--paper",
                         "A3"))
                 .isEqualTo(2);
+        for (List<String> sun : List.of(
+                List.of("--sun", "600 W/m² horizontal"),
+                List.of("--at", "noon"),
+                List.of("--sun", "8000 W/m²"),
+                List.of("--at", "2026-07-14 03:00"))) {
+            List<String> args = new ArrayList<>(
+                    List.of("commission", DEMO, "--ambient", "34 °C", "--under-bonnet", "60 °C", "--soc", "60 %"));
+            args.addAll(sun);
+            assertThat(run(args.toArray(String[]::new))).isEqualTo(2);
+        }
         assertThat(run(
                         "commission",
                         DEMO,
@@ -209,6 +219,12 @@ class CommissionCommandTest {
                                 + " out.",
                         "nowhere.csv: there is no such file. Check the path.",
                         "--paper \"A3\" is not one of its choices: A4, letter.",
+                        "--sun \"600 W/m² horizontal\" depends on the sun's height. Tell the time too (at), such as"
+                                + " 2026-07-14 13:00.",
+                        "--at \"noon\" is not a date and a time of day. Write it like: \"2026-07-14 13:00\".",
+                        "--sun \"8000 W/m²\" is out of range. It must lie from 0 W/m² to 1400 W/m².",
+                        "No sheet can be made: at 2026-07-14 03:00 the sun stands 25° below the horizon there, too low to"
+                                + " judge panels. Take a time with the sun at least 10° high.",
                         "There is no option \"more sun\" in scenarios/desert-survey.yaml. Its options: \"as it is\", \"more"
                                 + " solar\", \"bigger bank\", \"second alternator\", \"less heat\".");
     }

@@ -12,7 +12,7 @@ public final class SmallSheet {
         return new Sheet(
                 "Test <van>, \"small\" & plain",
                 "as it is",
-                new Conditions(34, 60, 0.6, 800),
+                new Conditions(34, 60, 0.6, Sunlight.inPlane(800)),
                 List.of(
                         new Step(
                                 "Look",

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import ampdays.commission.Conditions;
 import ampdays.commission.Judge;
 import ampdays.commission.Sheet;
 import ampdays.commission.SmallSheet;
+import ampdays.commission.Sunlight;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -17,6 +19,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -92,6 +95,21 @@ class SheetFilesTest {
             text.append(other.replace("13,20", "13,2")).append("\r\n");
         });
         assertThat(read(text.toString())).isEqualTo(read(FILLED));
+    }
+
+    /** By definition: the day in the heading is the day that the sheet was made for. */
+    @Test
+    void eachWayToTellTheSunComesBack() throws Exception {
+        for (Sunlight sun : List.of(
+                Sunlight.NOT_TOLD,
+                Sunlight.parse(Optional.of("812.5 W/m²"), Optional.empty()),
+                Sunlight.parse(Optional.of("812.5 W/m² horizontal"), Optional.of("2026-07-14 13:05")),
+                Sunlight.parse(Optional.empty(), Optional.of("2026-07-14 13:05")))) {
+            Conditions told = new Conditions(34, 60, 0.6, sun);
+            Sheet sheet = new Sheet("t", "as it is", told, SHEET.steps(), List.of());
+            assertThat(SheetReader.open(written(SheetCsv.text(sheet))).conditions())
+                    .isEqualTo(told);
+        }
     }
 
     /** By logic: what somebody noted in a column of his own, at the end or between, is not ours to read or refuse. */

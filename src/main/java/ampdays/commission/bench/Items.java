@@ -25,28 +25,32 @@ final class Items {
     private final Variant variant;
     private final VanReadings nominal;
     private final Tolerances tolerances;
+    private final PanelSun sun;
     private final Map<String, List<Double>> drawn = new HashMap<>();
 
-    private Items(Variant variant, VanReadings nominal, Tolerances tolerances) {
+    private Items(Variant variant, VanReadings nominal, Tolerances tolerances, PanelSun sun) {
         this.variant = variant;
         this.nominal = nominal;
         this.tolerances = tolerances;
+        this.sun = sun;
     }
 
     /**
      * Draws vans and reads them all.
      *
-     * @throws ScenarioException when the design cannot be built
+     * @throws ScenarioException when the design cannot be built, or its panels not be judged at that time
      */
     static Items of(String option, Values values, Conditions told) throws ScenarioException {
         Tolerances tolerances = new Tolerances(values);
         Variant variant = tolerances.nominal(option, told.socShare());
-        VanReadings.Plan plan = VanReadings.Plan.of(variant, Day.supposed(told));
-        VanReadings nominal = new VanReadings(variant, Day.supposed(told), plan);
-        Items items = new Items(variant, nominal, tolerances);
+        PanelSun sun = PanelSun.of(told.sun(), variant);
+        Day supposed = Day.supposed(told, sun);
+        VanReadings.Plan plan = VanReadings.Plan.of(variant, supposed);
+        VanReadings nominal = new VanReadings(variant, supposed, plan);
+        Items items = new Items(variant, nominal, tolerances, sun);
         RandomGenerator random = RandomGeneratorFactory.of("L64X128MixRandom").create(SEED);
         for (int van = 0; van < SampledReadings.VANS; van++) {
-            readings(tolerances, told, plan, () -> 2 * random.nextDouble() - 1)
+            readings(tolerances, told, sun, plan, () -> 2 * random.nextDouble() - 1)
                     .forEach((id, reading) -> items.drawn
                             .computeIfAbsent(id, key -> new ArrayList<>())
                             .add(reading));
@@ -55,9 +59,10 @@ final class Items {
     }
 
     /** What one drawn van reads on a drawn day, before the meter. */
-    static Map<String, Double> readings(Tolerances tolerances, Conditions told, VanReadings.Plan plan, Day.Draw draw)
+    static Map<String, Double> readings(
+            Tolerances tolerances, Conditions told, PanelSun sun, VanReadings.Plan plan, Day.Draw draw)
             throws ScenarioException {
-        Day day = Day.drawn(told, draw);
+        Day day = Day.drawn(told, sun, draw);
         Variant van = tolerances.draw("drawn", day.socShare(), draw);
         return metered(new VanReadings(van, day, plan).values(), draw);
     }
@@ -100,6 +105,10 @@ final class Items {
 
     Tolerances tolerances() {
         return tolerances;
+    }
+
+    PanelSun sun() {
+        return sun;
     }
 
     /** A reading that is simulated; empty when this van does not have it. */

@@ -4,6 +4,7 @@ import ampdays.commission.Band;
 import ampdays.commission.Conditions;
 import ampdays.commission.Item;
 import ampdays.commission.Step;
+import ampdays.commission.Sunlight;
 import ampdays.commission.Symptom;
 import ampdays.commission.bench.SampledReadings.Pass;
 import ampdays.commission.bench.SampledReadings.Stop;
@@ -11,6 +12,7 @@ import ampdays.scenario.Design;
 import ampdays.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Steps of sun, hook-up and what makes the van a place to live in. Limits without a source are common practice. */
@@ -49,12 +51,30 @@ final class LivingSteps {
                 ? Optional.empty()
                 : Optional.of(new Step(
                         "Panels",
-                        "Engine off, no shadow on any cell, light of "
-                                + Dimension.IRRADIANCE.show(told.sunWm2())
-                                + " in the plane of the panels at the same moment. A large load on, so that the bank takes"
-                                + " all of it.",
+                        "Engine off, no shadow on any cell, " + light()
+                                + ". A large load on, so that the bank takes all of it.",
                         "On the roof: fall, and live strings that no switch turns off in daylight.",
                         list));
+    }
+
+    private String light() {
+        Sunlight sun = told.sun();
+        if (sun.kind() == Sunlight.Kind.IN_PLANE) {
+            return "light of " + Dimension.IRRADIANCE.show(sun.wm2())
+                    + " in the plane of the panels at the same moment";
+        }
+        PanelSun counted = items.sun();
+        String inPlane = String.format(Locale.ROOT, "%.0f W/m² in the plane of the panels", counted.planeWm2());
+        String height = String.format(
+                Locale.ROOT,
+                "sun %.0f° high at %s",
+                counted.heightDeg(),
+                sun.spelledTime().orElseThrow());
+        return sun.kind() == Sunlight.Kind.HORIZONTAL
+                ? "light of " + Dimension.IRRADIANCE.show(sun.wm2()) + " on a level meter at the same moment, " + height
+                        + ": counted as " + inPlane
+                : height + " and no cloud near it: about " + inPlane
+                        + " (guess; read the light and make the sheet with it, and the band grows narrower)";
     }
 
     Optional<Step> shore() {

@@ -25,7 +25,7 @@ public final class SheetMaker {
      *
      * @param option name of the option
      * @param values of that option
-     * @throws ScenarioException when the design cannot be built
+     * @throws ScenarioException when the design cannot be built, or its panels not be judged at that time
      */
     public static Sheet sheet(String title, String option, Values values, Conditions told) throws ScenarioException {
         Items items = Items.of(option, values, told);
@@ -65,10 +65,10 @@ public final class SheetMaker {
                 + " practice: " + tolerances.unmarked()
                 + ". Measure them and mark them measured or datasheet, and the bands grow narrower.");
         Design design = items.variant().design();
-        if (design.solar().isPresent() && Double.isNaN(told.sunWm2())) {
+        if (design.solar().isPresent() && !told.sun().isTold()) {
             notes.add(
                     "No sun was told, so the panels are left out. Make the sheet with --sun \"800 W/m²\", read in the plane"
-                            + " of the panels.");
+                            + " of the panels, or with the time alone for a clear sky: --at \"2026-07-14 13:00\".");
         }
         if (design.cooler().isPresent() && told.ambientC() < VanReadings.COOLING_FROM_C) {
             notes.add("Too cool a day to judge the air conditioner: it is left out below 20 °C.");

@@ -5,21 +5,22 @@ import ampdays.pv.PvModule;
 import ampdays.pv.SolarController;
 import ampdays.pv.SolarSpec;
 
-/** Power of the panels in light that was read in their own plane. */
+/** Power of the panels in light in their own plane. */
 final class SolarPhysics {
     private SolarPhysics() {}
 
     /**
      * Power from the controller into a bank that takes all of it, W. The same chain as a run's, but for the way from sky to
-     * panel: light in the plane of the panels is told, near enough to square on that no loss by incidence is counted
-     * (ASHRAE b0 0.05: 1 % at 35°). Reference: VanReadingsTest.
+     * panel, which is that of {@link PanelSun}. Reference: VanReadingsTest.
      *
      * @param planeWm2 light in the plane of the panels, W/m²
+     * @param workingShare share of it that gets through the front, 0 to 1
      * @param airC air, °C
      * @param windMs wind over the panels, m/s
      * @param busV voltage of the bank, V
      */
-    static double intoBankW(SolarSpec solar, double planeWm2, double airC, double windMs, double busV) {
+    static double intoBankW(
+            SolarSpec solar, double planeWm2, double workingShare, double airC, double windMs, double busV) {
         double cellC =
                 CellTemperature.sandiaC(planeWm2, airC, windMs, solar.panel().mounting());
         SolarController controller = solar.controller();
@@ -29,7 +30,7 @@ final class SolarPhysics {
                 * (1 - solar.dirt().startShare());
         double bestW = kept
                 * PvModule.dcW(
-                        planeWm2,
+                        planeWm2 * workingShare,
                         cellC,
                         solar.ratedW(),
                         solar.panel().gammaPerK(),

@@ -224,7 +224,8 @@ final class VanReadings {
         double takesA = bank.chargeMaxA() + baseA;
         double fullV = emfV + bank.chargeOhm() * bank.chargeMaxA();
         design.solar().filter(s -> !Double.isNaN(day.sunWm2())).ifPresent(solar -> {
-            double possibleW = SolarPhysics.intoBankW(solar, day.sunWm2(), day.ambientC(), day.windMs(), emfV);
+            double possibleW =
+                    SolarPhysics.intoBankW(solar, day.sunWm2(), day.workingShare(), day.ambientC(), day.windMs(), emfV);
             double busV = BankPhysics.busV(emfV, bank.chargeOhm(), -baseA, possibleW);
             values.put("solar.power", Math.min(possibleW, takesA * fullV));
             values.put("solar.current", Math.min(possibleW / busV, takesA));

@@ -2,15 +2,19 @@ package ampdays.commission.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ampdays.battery.BankSpec;
 import ampdays.commission.Conditions;
 import ampdays.commission.Item;
 import ampdays.commission.Outcome;
 import ampdays.commission.Sheet;
+import ampdays.commission.Sunlight;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Variant;
 import ampdays.sim.Van;
+import java.time.LocalDateTime;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -23,6 +27,14 @@ import org.junit.jupiter.api.Test;
 class PromisedRateTest {
     private static final int DESIGNS = 20;
     private static final int VANS_EACH = 50;
+    private static final String[] BANKS = {
+        "lithium iron phosphate 12 V",
+        "lithium iron phosphate 24 V",
+        "lead-acid AGM 12 V",
+        "lead-acid AGM 24 V",
+        "lead-acid gel 12 V",
+        "lead-acid flooded 12 V"
+    };
 
     /** Of one reading: promised and read, passed, stopped. */
     private static final class Tally {
@@ -45,16 +57,20 @@ class PromisedRateTest {
     void soundVansPassAtThePromisedRate() throws ScenarioException {
         Map<String, Tally> byReading = new TreeMap<>();
         Tally all = new Tally();
+        int leadAcid = 0;
         for (int design = 0; design < DESIGNS; design++) {
             SplittableRandom random = new SplittableRandom(1000 + design);
             Van van = van(random);
+            leadAcid += van.variant().design().bank().chemistry() instanceof BankSpec.LeadAcid ? 1 : 0;
             Conditions told = told(random);
             Sheet sheet = SheetMaker.sheet("test", "test", van.values(), told);
             Tolerances tolerances = new Tolerances(van.values());
             Variant nominal = tolerances.nominal("nominal", told.socShare());
-            VanReadings.Plan plan = VanReadings.Plan.of(nominal, Day.supposed(told));
+            PanelSun sun = PanelSun.of(told.sun(), nominal);
+            VanReadings.Plan plan = VanReadings.Plan.of(nominal, Day.supposed(told, sun));
             for (int i = 0; i < VANS_EACH; i++) {
-                Map<String, Double> readings = Items.readings(tolerances, told, plan, () -> random.nextDouble(-1, 1));
+                Map<String, Double> readings =
+                        Items.readings(tolerances, told, sun, plan, () -> random.nextDouble(-1, 1));
                 for (Item item : sheet.items().toList()) {
                     Double reading = readings.get(item.id());
                     if (reading != null && Double.isFinite(reading)) {
@@ -68,6 +84,7 @@ class PromisedRateTest {
             }
         }
         // a share of 0.98 over n readings in clumps of fifty: three standard errors, the ranks' own spread in them
+        assertThat(leadAcid).as("lead-acid banks of " + DESIGNS).isBetween(6, DESIGNS - 6);
         assertThat(byReading).hasSizeGreaterThan(20);
         byReading.forEach((reading, tally) -> {
             double spread = Math.sqrt(0.98 * 0.02 / tally.read + 0.007 * 0.007 * VANS_EACH / tally.read);
@@ -85,16 +102,25 @@ class PromisedRateTest {
     private static Conditions told(SplittableRandom random) {
         double ambientC = random.nextDouble(5, 42);
         return new Conditions(
-                ambientC,
-                ambientC + random.nextDouble(15, 45),
-                random.nextDouble(0.3, 0.7),
-                random.nextDouble(300, 1050));
+                ambientC, ambientC + random.nextDouble(15, 45), random.nextDouble(0.3, 0.7), light(random));
+    }
+
+    /** Read in the plane, on the level, or a clear sky; at the equator the sun stands 40° high or more from 9 to 15 h. */
+    private static Sunlight light(SplittableRandom random) {
+        double wm2 = random.nextDouble(300, 850);
+        LocalDateTime at =
+                LocalDateTime.of(2026, 1, 1, 9, 0).plusDays(random.nextInt(365)).plusMinutes(random.nextInt(360));
+        return switch (random.nextInt(3)) {
+            case 0 -> Sunlight.inPlane(wm2);
+            case 1 -> new Sunlight(Sunlight.Kind.HORIZONTAL, wm2, Optional.of(at));
+            default -> new Sunlight(Sunlight.Kind.CLEAR_SKY, Double.NaN, Optional.of(at));
+        };
     }
 
     private static Van van(SplittableRandom random) {
         String[] marks = {"measured", "datasheet", "practice", "guess"};
         Van van = new Van()
-                .with("battery.preset", one(random, "lithium iron phosphate 12 V", "lithium iron phosphate 24 V"))
+                .with("battery.preset", one(random, BANKS))
                 .with("battery.capacity", number(random, 150, 900, "Ah") + mark(random, marks))
                 .load("alarms", number(random, 0.1, 1, "A"), "always")
                 .load("pump", number(random, 5, 12, "A") + mark(random, marks), "awake");

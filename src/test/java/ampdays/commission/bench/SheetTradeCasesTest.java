@@ -7,6 +7,7 @@ import ampdays.commission.Item;
 import ampdays.commission.Judge;
 import ampdays.commission.Sheet;
 import ampdays.commission.Step;
+import ampdays.commission.Sunlight;
 import ampdays.commission.Symptom;
 import ampdays.scenario.ScenarioException;
 import ampdays.sim.Van;
@@ -38,7 +39,7 @@ class SheetTradeCasesTest {
     }
 
     private static Sheet sheet() throws ScenarioException {
-        return SheetMaker.sheet("test", "test", van().values(), new Conditions(35, 65, 0.4, 1000));
+        return SheetMaker.sheet("test", "test", van().values(), new Conditions(35, 65, 0.4, Sunlight.inPlane(1000)));
     }
 
     private static Map<String, Item> items(Sheet sheet) {
@@ -112,7 +113,8 @@ class SheetTradeCasesTest {
 
     @Test
     void stepsOfPartsThatAreNotThereAreLeftOut() throws ScenarioException {
-        Sheet sheet = SheetMaker.sheet("test", "test", new Van().values(), new Conditions(15, 15, 0.5, Double.NaN));
+        Sheet sheet =
+                SheetMaker.sheet("test", "test", new Van().values(), new Conditions(15, 15, 0.5, Sunlight.NOT_TOLD));
         assertThat(sheet.steps().stream().map(Step::title))
                 .containsExactly(
                         "Look before anything runs", "At rest", "Low-voltage path", "Meter set-up", "Hand-over");
@@ -139,7 +141,7 @@ class SheetTradeCasesTest {
         Sheet one = new Sheet(
                 "test",
                 "test",
-                new Conditions(35, 65, 0.4, 1000),
+                new Conditions(35, 65, 0.4, Sunlight.inPlane(1000)),
                 List.of(new Step("", "", "", List.of(item))),
                 List.of());
         return Judge.of(one, Map.of(item.id(), reading)).get(0).causes();

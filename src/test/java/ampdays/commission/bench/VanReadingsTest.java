@@ -4,27 +4,29 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import ampdays.commission.Conditions;
+import ampdays.commission.Sunlight;
+import ampdays.scenario.ScenarioException;
 import ampdays.sim.Van;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** What meters read, against closed forms and the cell maker's table. */
 class VanReadingsTest {
-    private static final Conditions MILD = new Conditions(25, 60, 0.6, 1000);
+    private static final Conditions MILD = new Conditions(25, 60, 0.6, Sunlight.inPlane(1000));
 
-    private static VanReadings read(Van van, Conditions told) {
+    private static VanReadings read(Van van, Conditions told) throws ScenarioException {
         var variant = van.with("battery.start", "60 %").variant();
-        Day day = Day.supposed(told);
+        Day day = Day.supposed(told, PanelSun.of(told.sun(), variant));
         return new VanReadings(variant, day, VanReadings.Plan.of(variant, day));
     }
 
-    private static Map<String, Double> values(Van van) {
+    private static Map<String, Double> values(Van van) throws ScenarioException {
         return read(van, MILD).values();
     }
 
     /** The cell maker's table (OpenCircuit): 3.310 V at 60 % and 25 °C; four cells in series. */
     @Test
-    void restingVoltageIsThatOfTheTable() {
+    void restingVoltageIsThatOfTheTable() throws ScenarioException {
         assertThat(values(new Van().lossless()).get("rest.voltage")).isCloseTo(4 * 3.310, within(1e-4));
         assertThat(values(new Van().lossless().with("battery.preset", "lithium iron phosphate 24 V"))
                         .get("rest.voltage"))
@@ -33,7 +35,7 @@ class VanReadingsTest {
 
     /** Ohm's law: 100 A more through 4 mΩ lower the bank by 0.4 V; resistance at 25 °C. A step's drift of the table adds 0.04 %. */
     @Test
-    void aLoadLowersTheBankByCurrentTimesResistance() {
+    void aLoadLowersTheBankByCurrentTimesResistance() throws ScenarioException {
         Map<String, Double> read =
                 values(new Van().lossless().with("battery.resistance", "4 mΩ").load("heater", "100 A", "awake"));
         double baseA = read.get("rest.current");
@@ -43,7 +45,7 @@ class VanReadingsTest {
 
     /** Power divided by the bank's own voltage under load; an inverter adds its idle draw and its losses. */
     @Test
-    void wattsCountAtTheVoltageUnderLoad() {
+    void wattsCountAtTheVoltageUnderLoad() throws ScenarioException {
         Map<String, Double> read = values(new Van()
                 .with("inverter.preset", "2,000 W class")
                 .with("inverter.idle", "12 W")
@@ -57,7 +59,7 @@ class VanReadingsTest {
 
     /** Ohm's law along both runs of cable, both ways. */
     @Test
-    void dropsAreCurrentTimesCable() {
+    void dropsAreCurrentTimesCable() throws ScenarioException {
         Van van = new Van()
                 .with("second-alternator.preset", "large frame")
                 .with("second-alternator.cable", "3 mΩ")
@@ -79,7 +81,7 @@ class VanReadingsTest {
      * -0.40 %/K and losses by hand: 400·(1 - 0.004·55.0)·0.98·0.97·0.98·0.96.
      */
     @Test
-    void panelsFollowTheirTemperature() {
+    void panelsFollowTheirTemperature() throws ScenarioException {
         Map<String, Double> read = values(new Van()
                 .with("solar.preset", "bonded panels")
                 .with("solar.power", "400 W")
@@ -96,7 +98,7 @@ class VanReadingsTest {
 
     /** By definition of a regulator's cap; a bank that takes all. */
     @Test
-    void theRegulatorsCapIsReadAndNamed() {
+    void theRegulatorsCapIsReadAndNamed() throws ScenarioException {
         VanReadings read = read(
                 new Van()
                         .with("battery.capacity", "2000 Ah")
@@ -109,7 +111,7 @@ class VanReadingsTest {
 
     /** A bank of 100 Ah at 50 A would be full long before three quarters of an hour are over. */
     @Test
-    void theRoadRunEndsBeforeTheBankIsFull() {
+    void theRoadRunEndsBeforeTheBankIsFull() throws ScenarioException {
         assertThat(read(
                                 new Van()
                                         .with("battery.capacity", "2000 Ah")
@@ -127,7 +129,7 @@ class VanReadingsTest {
     }
 
     @Test
-    void whatTheVanDoesNotHaveIsNotRead() {
+    void whatTheVanDoesNotHaveIsNotRead() throws ScenarioException {
         assertThat(values(new Van())).containsOnlyKeys("rest.voltage", "rest.current");
     }
 }

@@ -8,6 +8,7 @@ import ampdays.commission.Item;
 import ampdays.commission.Sheet;
 import ampdays.commission.SmallSheet;
 import ampdays.commission.Step;
+import ampdays.commission.Sunlight;
 import ampdays.commission.Symptom;
 import ampdays.units.Dimension;
 import java.io.IOException;
@@ -123,6 +124,11 @@ class SheetPageTest {
             }
             steps.add(new Step("Invented step " + Character.toString('A' + i), "As said.", "Outdoors.", items));
         }
-        return new Sheet("A long sheet", "as it is", new Conditions(34, 60, 0.6, 800), steps, List.of("Invented."));
+        return new Sheet(
+                "A long sheet",
+                "as it is",
+                new Conditions(34, 60, 0.6, Sunlight.inPlane(800)),
+                steps,
+                List.of("Invented."));
     }
 }
