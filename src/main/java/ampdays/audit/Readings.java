@@ -23,6 +23,9 @@ public record Readings(
         double resolutionA,
         double driftA,
         List<String> notes) {
+    /** Common practice for a lithium bank of 12 V between full and empty. */
+    private static final double USUAL_V = 12.8;
+
     public Readings {
         uses = Collections.unmodifiableMap(new LinkedHashMap<>(uses));
         rows = List.copyOf(rows);
@@ -36,12 +39,17 @@ public record Readings(
         return List.copyOf(uses.keySet());
     }
 
-    /** Mean voltage of the bank over the readings that have one; NaN when none has. */
-    public double meanVoltageV() {
+    /** Whether a voltage was read at all. */
+    public boolean hasVoltage() {
+        return rows.stream().anyMatch(row -> !Double.isNaN(row.voltageV()));
+    }
+
+    /** Mean voltage of the bank over the readings that have one, V; that of a usual bank when none has. */
+    public double voltageV() {
         return rows.stream()
                 .mapToDouble(Reading::voltageV)
                 .filter(v -> !Double.isNaN(v))
                 .average()
-                .orElse(Double.NaN);
+                .orElse(USUAL_V);
     }
 }

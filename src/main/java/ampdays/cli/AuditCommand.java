@@ -4,6 +4,7 @@ import ampdays.audit.Audit;
 import ampdays.audit.AuditedDay;
 import ampdays.audit.LoadAudit;
 import ampdays.audit.Readings;
+import ampdays.io.AuditCsv;
 import ampdays.io.AuditJson;
 import ampdays.io.InputException;
 import ampdays.io.LoadsSection;
@@ -12,8 +13,10 @@ import ampdays.io.StarterReadings;
 import ampdays.results.WholeFile;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,6 +30,8 @@ import picocli.CommandLine.Spec;
         description = "Tell what each appliance draws from battery currents that were read while switching them on and"
                 + " off, and write the loads for a scenario.")
 final class AuditCommand implements Callable<Integer> {
+    private static final List<String> TABLES = List.of("draws.csv", "hours.csv", "audit.json");
+
     @Spec
     private CommandSpec spec;
 
@@ -44,6 +49,12 @@ final class AuditCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "Write the loads section of a scenario to this file. Never overwrites a file.")
     private Path out;
+
+    @Option(
+            names = "--tables",
+            paramLabel = "DIR",
+            description = "Folder for draws.csv, hours.csv and audit.json; never over files that are there.")
+    private Path tables;
 
     @Option(names = "--json", description = "Print one JSON document, and nothing else, on standard output.")
     private boolean json;
@@ -63,6 +74,11 @@ final class AuditCommand implements Callable<Integer> {
         if (out != null) {
             UsageException.ifExists(out);
         }
+        if (tables != null) {
+            for (String name : TABLES) {
+                UsageException.ifExists(tables.resolve(name));
+            }
+        }
         Readings readings = ReadingsReader.read(file);
         Audit audit = LoadAudit.of(readings);
         AuditedDay day = AuditedDay.of(readings, audit);
@@ -70,12 +86,22 @@ final class AuditCommand implements Callable<Integer> {
         if (out != null) {
             writeNew(out, section);
         }
+        if (tables != null) {
+            StringWriter document = new StringWriter();
+            AuditJson.write(document, readings, audit, day);
+            writeNew(tables.resolve("draws.csv"), AuditCsv.draws(readings, audit));
+            writeNew(tables.resolve("hours.csv"), AuditCsv.hours(readings, day));
+            writeNew(tables.resolve("audit.json"), document.toString());
+        }
         if (json) {
             AuditJson.write(screen, readings, audit, day);
             screen.flush();
             return Exit.DONE;
         }
         new AuditScreen(screen, readings, audit, day).print();
+        if (tables != null) {
+            screen.println("Wrote " + tables.resolve("draws.csv") + ", hours.csv and audit.json.");
+        }
         if (out == null) {
             screen.println("For a scenario (--out FILE writes this to a file):");
             screen.println();

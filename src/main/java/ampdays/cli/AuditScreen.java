@@ -16,9 +16,6 @@ import java.util.Optional;
 
 /** What an audit says on the screen. */
 final class AuditScreen {
-    /** Common practice for a lithium bank between full and empty. */
-    private static final double NOMINAL_V = 12.8;
-
     private static final int HALF_A_DAY = 12;
 
     private final PrintWriter out;
@@ -32,8 +29,7 @@ final class AuditScreen {
         this.readings = readings;
         this.audit = audit;
         this.day = day;
-        double read = readings.meanVoltageV();
-        this.volts = Double.isNaN(read) ? NOMINAL_V : read;
+        this.volts = readings.voltageV();
     }
 
     void print() {
@@ -59,8 +55,7 @@ final class AuditScreen {
             out.println(line(row, draw.label(), draw.ampsText(), draw.plusMinusText(), power, surge));
         }
         out.println();
-        String source =
-                Double.isNaN(readings.meanVoltageV()) ? "practice; no voltage was read" : "mean of the readings";
+        String source = readings.hasVoltage() ? "mean of the readings" : "practice; no voltage was read";
         out.println(String.format(Locale.ROOT, "Power at %.1f V (%s).", volts, source));
         out.println(
                 audit.spare() == 0
@@ -172,8 +167,13 @@ final class AuditScreen {
         if (day.elsewhereAh() > 0) {
             out.println("  at hours not told: " + amount(day.elsewhereAh()));
         }
-        out.println("  together: " + amount(day.dayAh()) + " a day, of "
-                + String.join(", ", day.counted().stream().map(Draw::label).toList()));
+        out.println(
+                day.counted().isEmpty()
+                        ? "  together: of no draw is it told how long it runs"
+                        : "  together: " + amount(day.dayAh()) + " a day, of "
+                                + String.join(
+                                        ", ",
+                                        day.counted().stream().map(Draw::label).toList()));
         if (!day.asked().isEmpty()) {
             String without = day.unusual().isEmpty()
                     ? ""

@@ -6,10 +6,13 @@ import ampdays.audit.Draw;
 import ampdays.audit.Misfit;
 import ampdays.audit.Readings;
 import ampdays.audit.Untold;
+import ampdays.audit.Use;
+import ampdays.audit.UsualUse;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.Writer;
 import java.util.List;
+import java.util.Optional;
 
 /** An audit as one JSON document. Its form is told in docs/READINGS.md. */
 public final class AuditJson {
@@ -23,10 +26,12 @@ public final class AuditJson {
             json.writeStringField("title", readings.title());
             json.writeNumberField("readings", readings.rows().size());
             json.writeNumberField("resolutionA", readings.resolutionA());
+            json.writeNumberField("voltageV", readings.voltageV());
+            json.writeBooleanField("voltageRead", readings.hasVoltage());
             strings(json, "notes", readings.notes());
             json.writeArrayFieldStart("draws");
             for (Draw draw : audit.draws()) {
-                draw(json, draw);
+                draw(json, draw, readings);
             }
             json.writeEndArray();
             json.writeNumberField("driftA", audit.driftA());
@@ -57,27 +62,38 @@ public final class AuditJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
-            day(json, day);
+            day(json, day, readings.voltageV());
             json.writeEndObject();
             json.writeRaw('\n');
         }
     }
 
-    private static void draw(JsonGenerator json, Draw draw) throws IOException {
+    private static void draw(JsonGenerator json, Draw draw, Readings readings) throws IOException {
         json.writeStartObject();
         strings(json, "names", draw.names());
         number(json, "drawA", draw.amps());
         number(json, "plusMinusA", draw.plusMinusA());
         number(json, "surgeA", draw.surgeA());
         lines(json, draw.lines());
+        Use use = AuditedDay.use(readings, draw);
+        number(json, "hoursPerDay", use.knownHoursPerDay());
+        json.writeStringField("when", use.when());
+        Optional<UsualUse> usual = AuditedDay.usual(draw);
+        number(json, "usualFromHoursPerDay", usual.map(UsualUse::fromHours).orElse(Double.NaN));
+        number(json, "usualToHoursPerDay", usual.map(UsualUse::toHours).orElse(Double.NaN));
         json.writeEndObject();
     }
 
-    private static void day(JsonGenerator json, AuditedDay day) throws IOException {
+    private static void day(JsonGenerator json, AuditedDay day, double voltageV) throws IOException {
         json.writeObjectFieldStart("day");
         json.writeArrayFieldStart("hourAh");
         for (double ah : day.hourAh()) {
             json.writeNumber(ah);
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("hourWh");
+        for (double ah : day.hourAh()) {
+            json.writeNumber(ah * voltageV);
         }
         json.writeEndArray();
         json.writeNumberField("hoursNotToldAh", day.elsewhereAh());

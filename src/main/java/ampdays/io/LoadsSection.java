@@ -33,6 +33,10 @@ public final class LoadsSection {
         if (!draw.known()) {
             return "  # " + draw.label() + ": not told apart from others by the readings";
         }
+        if (draw.isImpossible()) {
+            return "  # " + draw.label() + ": would give current, " + draw.ampsText() + " " + draw.plusMinusText()
+                    + ", which cannot be; read it again";
+        }
         if (draw.amps() <= 0) {
             return "  # " + draw.label() + ": no draw was seen, " + draw.ampsText() + " " + draw.plusMinusText();
         }

@@ -1,13 +1,11 @@
 package ampdays.io;
 
-import ampdays.audit.MeterSign;
 import ampdays.audit.Reading;
 import ampdays.audit.Readings;
 import ampdays.audit.Use;
 import ampdays.scenario.LoadTimes;
 import ampdays.units.ClockTime;
 import ampdays.units.Dimension;
-import ampdays.units.Nearest;
 import ampdays.units.Quantity;
 import ampdays.units.QuantityException;
 import java.io.IOException;
@@ -34,31 +32,26 @@ public final class ReadingsReader {
             "waver", Dimension.CURRENT,
             "surge", Dimension.CURRENT,
             "voltage", Dimension.VOLTAGE);
-    private static final Set<String> HEADING = Set.of("title", "sign", "resolution", "drift");
-    private static final Pattern HEADING_LINE = Pattern.compile("#\\s*([A-Za-z-]+)\\s*:.*");
     private static final Pattern BARE_NUMBER = Pattern.compile("[+\\-\u2212]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)");
     private static final Pattern COMMA_NUMBER = Pattern.compile("([+\\-\u2212]?\\d+),(\\d+)(\\s*\\p{L}*)");
     private static final double LEAST_V = 8;
     private static final double MOST_V = 65;
     private static final double MOST_A = 2000;
-    private static final double USUAL_DRIFT_A = 0.2;
 
     private final CsvText text;
-    private final PlainHeading heading;
+    private final ReadingsHeading meter;
     private final Map<String, Integer> cellOf = new HashMap<>();
     private final Map<String, String> unitOf = new HashMap<>();
     private final Switching switching = new Switching();
     private final Map<String, Use> uses = new LinkedHashMap<>();
     private final List<Reading> rows = new ArrayList<>();
     private final List<Integer> minutes = new ArrayList<>();
-    private final List<String> notes = new ArrayList<>();
     private boolean stepsFollowed = true;
     private int width;
-    private double finestDigitA = Double.MAX_VALUE;
 
     private ReadingsReader(CsvText text) {
         this.text = text;
-        this.heading = PlainHeading.of(text, HEADING);
+        this.meter = new ReadingsHeading(text, MOST_A);
     }
 
     /**
@@ -78,50 +71,33 @@ public final class ReadingsReader {
         if (!text.isPlain()) {
             throw text.problem(0, 0, "the file is not plain text. Save it as CSV in UTF-8.");
         }
-        int names = PlainHeading.of(text, HEADING).lines() + 1;
+        int names = new ReadingsHeading(text, MOST_A).lines() + 1;
         String line = text.line(names);
         char separator = line.indexOf(';') >= 0 ? ';' : line.indexOf('\t') >= 0 ? '\t' : ',';
         return new ReadingsReader(text.separatedBy(separator)).read(names);
     }
 
     private Readings read(int names) throws InputException {
-        refuseMisspeltHeading();
+        meter.refuseMisspelt();
         columns(names);
         text.throwIfWrong();
         for (int line = names + 1; line <= text.size(); line++) {
             String written = text.line(line).strip();
-            if (!written.isEmpty() && !written.equals("#") && !written.startsWith("# ")) {
+            if (written.equals("#") || written.startsWith("# ")) {
+                meter.refuseMisplaced(line);
+            } else if (!written.isEmpty()) {
                 row(line);
             }
         }
         if (rows.isEmpty()) {
             text.add(names, 0, "after the names of the columns comes no reading.");
         }
-        double resolutionA = resolutionA();
-        double driftA = driftA();
-        Optional<Boolean> plus = signHeading();
+        double resolutionA = meter.resolutionA();
+        double driftA = meter.driftA();
+        Optional<Boolean> told = meter.dischargeIsPlus();
         text.throwIfWrong();
-        boolean dischargeIsPlus = plus.isPresent() ? plus.get() : detectedSign();
-        return new Readings(
-                heading.optional("title").map(PlainHeading.Entry::value).orElse(text.file()),
-                uses,
-                placed(dischargeIsPlus),
-                resolutionA,
-                driftA,
-                notes);
-    }
-
-    private void refuseMisspeltHeading() {
-        for (int line = 1; line <= heading.lines(); line++) {
-            Matcher matcher = HEADING_LINE.matcher(text.line(line));
-            String key = matcher.matches() ? matcher.group(1).toLowerCase(Locale.ROOT) : "";
-            int at = line;
-            if (!key.isEmpty() && !HEADING.contains(key)) {
-                Nearest.of(key, HEADING)
-                        .ifPresent(near ->
-                                text.add(at, 1, "the heading says \"" + key + "\". Did you mean \"" + near + "\"?"));
-            }
-        }
+        boolean dischargeIsPlus = told.isPresent() ? told.get() : meter.dischargeIsPlus(rows);
+        return new Readings(meter.title(), uses, placed(dischargeIsPlus), resolutionA, driftA, meter.notes());
     }
 
     private void columns(int line) throws InputException {
@@ -186,7 +162,7 @@ public final class ReadingsReader {
             text.add(line, 0, "there is no current. Write what the meter said, or leave the row out.");
             return;
         }
-        noteDigit(written);
+        meter.noteDigit(written, unitOf.get("current"));
         double currentA = measured(line, cells, "current", -MOST_A, MOST_A);
         double waverA = measured(line, cells, "waver", 0, MOST_A);
         double surgeA = measured(line, cells, "surge", -MOST_A, MOST_A);
@@ -251,18 +227,6 @@ public final class ReadingsReader {
         return Double.NaN;
     }
 
-    /** The smallest step that a current is written in tells the meter's last digit. */
-    private void noteDigit(String written) {
-        Matcher number =
-                Pattern.compile("[^.]*?\\d*(?:\\.(\\d+))?(?:\\s*(\\p{L}+))?").matcher(written);
-        if (number.matches()) {
-            int decimals = number.group(1) == null ? 0 : number.group(1).length();
-            String unit = number.group(2) == null ? unitOf.get("current") : number.group(2);
-            double digitA = Math.pow(10, -decimals) * (unit.equals("mA") ? 1e-3 : 1);
-            finestDigitA = Math.min(finestDigitA, digitA);
-        }
-    }
-
     private void time(int line, String written) {
         if (written.isEmpty()) {
             return;
@@ -314,66 +278,6 @@ public final class ReadingsReader {
         } catch (QuantityException e) {
             text.add(line, place(line, hours.isEmpty() ? "when" : "use"), "use of \"" + name + "\": " + e.getMessage());
         }
-    }
-
-    private double resolutionA() {
-        Optional<PlainHeading.Entry> entry = heading.optional("resolution");
-        if (entry.isPresent()) {
-            return headingA(entry.get(), "resolution");
-        }
-        if (finestDigitA < Double.MAX_VALUE) {
-            notes.add("The meter is taken to show steps of " + Dimension.CURRENT.show(finestDigitA)
-                    + ", the finest that is written (# resolution: says it).");
-        }
-        return finestDigitA;
-    }
-
-    private double driftA() {
-        Optional<PlainHeading.Entry> entry = heading.optional("drift");
-        return entry.isPresent() ? headingA(entry.get(), "drift") : USUAL_DRIFT_A;
-    }
-
-    private double headingA(PlainHeading.Entry entry, String key) {
-        try {
-            double value = Quantity.parse(entry.value(), Dimension.CURRENT).value();
-            if (value > 0 && value <= MOST_A) {
-                return value;
-            }
-            text.add(entry.line(), entry.column(), key + " is \"" + entry.value() + "\"; it must lie above 0 A.");
-        } catch (QuantityException e) {
-            text.add(entry.line(), entry.column(), key + " " + e.getMessage());
-        }
-        return 1;
-    }
-
-    private Optional<Boolean> signHeading() {
-        Optional<PlainHeading.Entry> entry = heading.optional("sign");
-        if (entry.isEmpty()) {
-            return Optional.empty();
-        }
-        String value = entry.get().value().toLowerCase(Locale.ROOT);
-        if (value.equals("discharge plus") || value.equals("discharge minus")) {
-            return Optional.of(value.endsWith("plus"));
-        }
-        text.add(
-                entry.get().line(),
-                entry.get().column(),
-                "sign is \"" + entry.get().value() + "\"; expected is \"discharge plus\" or \"discharge minus\".");
-        return Optional.empty();
-    }
-
-    private boolean detectedSign() throws InputException {
-        Optional<Boolean> plus = MeterSign.dischargeIsPlus(rows);
-        if (plus.isEmpty()) {
-            throw text.problem(
-                    0,
-                    0,
-                    "the readings do not show whether discharge is plus or minus. Add a line \"# sign: discharge plus\""
-                            + " or \"# sign: discharge minus\".");
-        }
-        notes.add("Discharge is taken as " + (plus.get() ? "plus" : "minus")
-                + " by what switching did to the reading (# sign: says it).");
-        return plus.get();
     }
 
     /** The rows with discharge as plus, each placed between 0 and 1 by its time, or by its number when times lack. */
