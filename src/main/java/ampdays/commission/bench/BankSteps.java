@@ -36,7 +36,11 @@ final class BankSteps {
 
     /** How many times 12 V the bank is. */
     static double twelves(BankSpec bank) {
-        return bank.seriesCells() / (bank.chemistry() instanceof BankSpec.LeadAcid ? 6.0 : 4.0);
+        return bank.seriesCells() / (isLeadAcid(bank) ? 6.0 : 4.0);
+    }
+
+    static boolean isLeadAcid(BankSpec bank) {
+        return bank.chemistry() instanceof BankSpec.LeadAcid;
     }
 
     Step look() {
@@ -58,6 +62,13 @@ final class BankSteps {
                 "Every lug tightened to the maker's torque and marked, lug against lug or bar with no washer between?",
                 "every joint of the large cables",
                 true));
+        if (isLeadAcid(design.bank())) {
+            list.add(Items.question(
+                    "look.gas",
+                    "Gas of the bank led outside, nothing that sparks in its box?",
+                    "box of the bank, by eye and hand",
+                    true));
+        }
         list.add(Items.question(
                 "look.codes", "No fault codes, and a photograph of the list?", "the vehicle's diagnosis", false));
         list.add(Items.question(
@@ -72,7 +83,9 @@ final class BankSteps {
     Step rest() {
         return new Step(
                 "At rest",
-                "Everything off that can be switched off, nothing charging, an hour after the last charge. State of charge "
+                "Everything off that can be switched off, nothing charging, "
+                        + (isLeadAcid(design.bank()) ? "at least four hours" : "an hour")
+                        + " after the last charge. State of charge "
                         + Dimension.SHARE.show(told.socShare()) + ".",
                 "",
                 present(List.of(

@@ -157,39 +157,42 @@ final class EngineSteps {
                 .ifPresent(list::add);
     }
 
+    /** A lead-acid bank has nothing that opens, and so nothing that must warn. */
     Optional<Step> warningPath() {
-        return design.second().map(spec -> {
-            double twelves = BankSteps.twelves(design.bank());
-            double limitV = PEAK_V * twelves;
-            return new Step(
-                    "Protection warning path",
-                    "At idle and small current, by the bank maker's procedure that takes the permission to charge away.",
-                    "Never by pulling a cable or opening a breaker or switch: that is the very surge this path prevents.",
-                    List.of(
-                            Items.question(
-                                    "warning.field",
-                                    "Does the field go off before the bank opens?",
-                                    "regulator and bank, one record",
-                                    true),
-                            Items.limited(
-                                    "warning.peak",
-                                    Symptom.PEAK_VOLTAGE,
-                                    "Highest voltage while the field goes off",
-                                    "alternator's terminal, peak hold",
-                                    "V",
-                                    spec.setPointV(),
-                                    new Band(
-                                            Double.NEGATIVE_INFINITY,
-                                            Math.min(limitV, spec.setPointV() + 0.8 * twelves),
-                                            Double.NEGATIVE_INFINITY,
-                                            limitV),
-                                    ""),
-                            Items.question(
-                                    "warning.back",
-                                    "Does charging come back by itself, with its ramp, once permission is given?",
-                                    "alternator's own cable, clamp",
-                                    false)));
-        });
+        return design.second()
+                .filter(spec -> !BankSteps.isLeadAcid(design.bank()))
+                .map(spec -> {
+                    double twelves = BankSteps.twelves(design.bank());
+                    double limitV = PEAK_V * twelves;
+                    return new Step(
+                            "Protection warning path",
+                            "At idle and small current, by the bank maker's procedure that takes the permission to charge away.",
+                            "Never by pulling a cable or opening a breaker or switch: that is the very surge this path prevents.",
+                            List.of(
+                                    Items.question(
+                                            "warning.field",
+                                            "Does the field go off before the bank opens?",
+                                            "regulator and bank, one record",
+                                            true),
+                                    Items.limited(
+                                            "warning.peak",
+                                            Symptom.PEAK_VOLTAGE,
+                                            "Highest voltage while the field goes off",
+                                            "alternator's terminal, peak hold",
+                                            "V",
+                                            spec.setPointV(),
+                                            new Band(
+                                                    Double.NEGATIVE_INFINITY,
+                                                    Math.min(limitV, spec.setPointV() + 0.8 * twelves),
+                                                    Double.NEGATIVE_INFINITY,
+                                                    limitV),
+                                            ""),
+                                    Items.question(
+                                            "warning.back",
+                                            "Does charging come back by itself, with its ramp, once permission is given?",
+                                            "alternator's own cable, clamp",
+                                            false)));
+                });
     }
 
     Optional<Step> hotSoak() {

@@ -146,4 +146,14 @@ class SheetTradeCasesTest {
                 List.of());
         return Judge.of(one, Map.of(item.id(), reading)).get(0).causes();
     }
+
+    /** Common practice, no source: a lead-acid bank gives off gas, rests for hours, and has no protection that opens. */
+    @Test
+    void aLeadAcidBankIsAskedForItsGasAndNotForAProtection() throws ScenarioException {
+        Van lead = van().with("battery.preset", "lead-acid AGM 12 V");
+        Sheet sheet =
+                SheetMaker.sheet("test", "test", lead.values(), new Conditions(35, 65, 0.4, Sunlight.inPlane(1000)));
+        assertThat(sheet.items().map(Item::id)).contains("look.gas").noneMatch(id -> id.startsWith("warning."));
+        assertThat(sheet.steps().get(1).how()).contains("at least four hours after the last charge");
+    }
 }
