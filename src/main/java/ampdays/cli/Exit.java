@@ -8,6 +8,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Turns whatever went wrong into one message and an exit code. */
 final class Exit {
@@ -64,10 +65,16 @@ final class Exit {
     static int ofParameters(CommandLine.ParameterException problem, String[] args) {
         CommandLine command = problem.getCommandLine();
         PrintWriter err = command.getErr();
-        err.println(problem.getMessage());
+        err.println(message(problem));
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(problem, err)) {
             err.println("See: " + command.getCommandSpec().qualifiedName() + " --help");
         }
         return WRONG_INPUT;
+    }
+
+    private static String message(CommandLine.ParameterException problem) {
+        return problem.getArgSpec() instanceof OptionSpec flag && flag.type() == boolean.class
+                ? flag.longestName() + " takes no value, but " + problem.getValue() + " stands behind it."
+                : problem.getMessage();
     }
 }

@@ -80,7 +80,8 @@ final class ProblemList {
             return count() == before ? Optional.of(made) : Optional.empty();
         } catch (IllegalArgumentException e) {
             if (count() == before) {
-                add(section, section + ": " + e.getMessage() + ".");
+                String above = e.getMessage().startsWith(section + ".") ? "" : section + ": ";
+                add(section, above + e.getMessage() + ".");
             }
             return Optional.empty();
         }
