@@ -34,6 +34,11 @@ public record BreakEven(
         }
     }
 
+    /** The same in other words. */
+    public BreakEven worded(String newTitle, String newSubtitle, String newXLabel, String newYLabel) {
+        return new BreakEven(newTitle, newSubtitle, newXLabel, newYLabel, xs, ys, options, cells);
+    }
+
     /**
      * The winner at one place.
      *

@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.chart.BreakEven;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.chart.jfree.Logo;
 import ampdays.io.InputException;
@@ -17,13 +18,16 @@ import ampdays.results.Chances;
 import ampdays.results.HeatAfterLoss;
 import ampdays.results.Matters;
 import ampdays.results.RunResult;
+import ampdays.results.SweepTable;
 import ampdays.results.WholeFile;
 import ampdays.results.WiringResult;
+import ampdays.scenario.BreakEvenGrid;
 import ampdays.scenario.Variant;
 import ampdays.shop.Shop;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
 import ampdays.study.Comparison;
+import ampdays.study.GridTable;
 import ampdays.study.LossOfCooling;
 import ampdays.study.ManyTrips;
 import ampdays.study.WhatMatters;
@@ -40,6 +44,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 
 /**
  * Reads, simulates, and writes a proposal. Apart from the command, so that looking into the command does not load charts.
@@ -74,21 +80,39 @@ record ProposalWork(
         ChartRenderer charts = new ChartRenderer();
         Optional<byte[]> logo = logo(shop);
         Proposal proposal = proposal(loaded, shop);
-        String html = HtmlPage.of(proposal, paper, logo, charts);
+        FutureTask<String> html = new FutureTask<>(() -> HtmlPage.of(proposal, paper, logo, charts));
+        new Thread(html, "page").start();
+        byte[] pdf = pdf(proposal, logo, charts);
+        String page = finished(html);
+        Path folder = out.orElse(Path.of("out").resolve(loaded.scenario().name()));
+        Path written = folder.resolve("proposal.html");
+        WholeFile.write(written, to -> to.write(page.getBytes(StandardCharsets.UTF_8)));
+        Path sheets = folder.resolve("proposal.pdf");
+        WholeFile.write(sheets, to -> to.write(pdf));
+        loaded.remarks().forEach(remarks::println);
+        screen.println("Written: " + written + " and " + sheets.getFileName() + ".");
+        screen.println("Estimates, not a code check; have the installation inspected by a licensed person.");
+    }
 
+    private byte[] pdf(Proposal proposal, Optional<byte[]> logo, ChartRenderer charts) throws IOException {
         List<String> complaints = new ArrayList<>();
         byte[] pdf = PdfPage.of(proposal, paper, logo, date, charts, complaints::add);
         if (!complaints.isEmpty()) {
             throw new IllegalStateException("the layout did not understand: " + String.join("; ", complaints));
         }
-        Path folder = out.orElse(Path.of("out").resolve(loaded.scenario().name()));
-        Path page = folder.resolve("proposal.html");
-        WholeFile.write(page, to -> to.write(html.getBytes(StandardCharsets.UTF_8)));
-        Path sheets = folder.resolve("proposal.pdf");
-        WholeFile.write(sheets, to -> to.write(pdf));
-        loaded.remarks().forEach(remarks::println);
-        screen.println("Written: " + page + " and " + sheets.getFileName() + ".");
-        screen.println("Estimates, not a code check; have the installation inspected by a licensed person.");
+        return pdf;
+    }
+
+    /** The page, which is filled while the sheets are laid out. */
+    private static String finished(FutureTask<String> html) throws IOException {
+        try {
+            return html.get();
+        } catch (ExecutionException e) {
+            throw new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("Laying out the proposal was interrupted.", e);
+        }
     }
 
     private Proposal proposal(Loaded loaded, Optional<Shop> shop) throws IOException, InputException, UsageException {
@@ -127,7 +151,18 @@ record ProposalWork(
                 .filter(plan -> !brief && !plan.variant().design().circuits().isEmpty())
                 .map(plan -> WiringCheck.of(plan, false).result())
                 .toList();
-        return new Studies(chances(loaded), Optional.of(heat), matters(loaded, best.option()), wiring);
+        return new Studies(
+                chances(loaded), Optional.of(heat), matters(loaded, best.option()), breakEven(loaded), wiring);
+    }
+
+    private Optional<SweepTable> breakEven(Loaded loaded) throws IOException, InputException, UsageException {
+        if (brief
+                || BreakEvenGrid.hindrance(loaded.file(), BreakEven.MOST_OPTIONS)
+                        .isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(GridTable.of(
+                loaded.file(), BreakEvenGrid.coarse(loaded.file()), loaded.planner(Outputs.STEP_SECONDS), WORKERS));
     }
 
     private Optional<Chances> chances(Loaded loaded) throws IOException, InputException, UsageException {

@@ -10,6 +10,7 @@ import ampdays.io.SweepFiles;
 import ampdays.io.SweepJson;
 import ampdays.io.SweepReader;
 import ampdays.results.SweepTable;
+import ampdays.scenario.BreakEvenGrid;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
 import ampdays.scenario.KnobText;
@@ -52,9 +53,6 @@ final class SweepCommand implements Callable<Integer> {
     private static final double STEP_NS = 250;
 
     private static final int MOST_WORKERS = 1000;
-
-    /** Days in a row that a break-even map goes to. */
-    private static final int MOST_PARKED = 6;
 
     private static final int LONGEST_NAME = 60;
 
@@ -203,7 +201,7 @@ final class SweepCommand implements Callable<Integer> {
 
     private Grid grid(Loaded loaded) throws UsageException {
         if (breakEven) {
-            vary = breakEven(loaded);
+            return breakEven(loaded);
         }
         if (vary.isEmpty()) {
             throw new UsageException(
@@ -225,8 +223,7 @@ final class SweepCommand implements Callable<Integer> {
         }
     }
 
-    /** What a break-even map varies. */
-    private List<String> breakEven(Loaded loaded) throws UsageException {
+    private Grid breakEven(Loaded loaded) throws UsageException {
         if (!vary.isEmpty() || together) {
             throw new UsageException(
                     "A break-even map says itself what it varies, in every combination. Leave out --vary"
@@ -243,12 +240,7 @@ final class SweepCommand implements Callable<Integer> {
                     + " it is among them, but " + file + " has " + options + ". Take some away, or vary with --vary"
                     + " option=all.");
         }
-        int days = loaded.scenario().variants().get(0).trip().days();
-        return List.of(
-                "weather-offset=-5, 0, 5 K",
-                "trip.parked-days=0.." + Math.max(1, Math.min(MOST_PARKED, days - 1)) + " step 1",
-                "trip.drive-hours=0..4 h/day step 0.5 h/day",
-                "option=all");
+        return BreakEvenGrid.fine(loaded.file());
     }
 
     private void refuseTooMany(Grid grid, Variant base) throws UsageException {

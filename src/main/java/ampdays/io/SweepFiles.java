@@ -95,7 +95,7 @@ public final class SweepFiles implements AutoCloseable {
         List<String> cells = new ArrayList<>(List.of("row", "option"));
         for (Knob knob : grid.knobs()) {
             if (!knob.isOption()) {
-                cells.add(ResultFiles.heading(knob.path(), knob.unit()));
+                cells.add(knob.heading());
             }
         }
         cells.addAll(columns.headings());

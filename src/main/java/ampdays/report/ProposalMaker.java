@@ -40,6 +40,7 @@ public final class ProposalMaker {
         List<Part> parts = new ArrayList<>();
         parts.add(charge());
         material.studies().chances().map(ChancesPart::of).ifPresent(parts::add);
+        parts.add(BreakEvenPart.of(material));
         parts.add(EnergyPart.of(material));
         AlternatorPart.of(material, say).ifPresent(parts::add);
         material.studies().matters().map(MattersPart::of).ifPresent(parts::add);

@@ -3,6 +3,7 @@ package ampdays.report;
 import ampdays.results.Chances;
 import ampdays.results.HeatAfterLoss;
 import ampdays.results.Matters;
+import ampdays.results.SweepTable;
 import ampdays.results.WiringResult;
 import java.util.List;
 import java.util.Optional;
@@ -11,10 +12,15 @@ import java.util.Optional;
  * What was looked into beside the comparison; what was not is left out of the document.
  *
  * @param heat of the recommended design; likewise what matters
+ * @param breakEven all options by heat, parked days and driving
  * @param wiring of the options that name circuits
  */
 public record Studies(
-        Optional<Chances> chances, Optional<HeatAfterLoss> heat, Optional<Matters> matters, List<WiringResult> wiring) {
+        Optional<Chances> chances,
+        Optional<HeatAfterLoss> heat,
+        Optional<Matters> matters,
+        Optional<SweepTable> breakEven,
+        List<WiringResult> wiring) {
     public Studies {
         wiring = List.copyOf(wiring);
     }

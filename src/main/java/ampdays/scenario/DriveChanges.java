@@ -26,9 +26,7 @@ final class DriveChanges {
     static Trip lasting(Trip trip, double hours) {
         List<DayKind> kinds =
                 trip.kinds().stream().map(kind -> lasting(kind, hours)).toList();
-        if (hours > 0
-                && trip.kindOfDay().stream()
-                        .noneMatch(kind -> drives(trip.kinds().get(kind)))) {
+        if (hours > 0 && !hasDrives(trip)) {
             throw new IllegalArgumentException(
                     TripSections.DRIVE_HOURS
                             + " makes drives longer, but the timetable has none: write a line like 17:00 drive highway, aboard");
@@ -58,6 +56,10 @@ final class DriveChanges {
             }
         }
         return new Trip(trip.start(), trip.zone(), kinds, kindOfDay, trip.reserveShare());
+    }
+
+    static boolean hasDrives(Trip trip) {
+        return trip.kindOfDay().stream().anyMatch(kind -> drives(trip.kinds().get(kind)));
     }
 
     private static int place(List<DayKind> kinds, DayKind wanted) {

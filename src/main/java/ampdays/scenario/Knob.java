@@ -28,7 +28,12 @@ public record Knob(String path, String unit, List<String> values) {
                 .orElse(false);
     }
 
-    /** A value as it stands in a table whose heading has the unit. */
+    /** Of a column of a table. */
+    public String heading() {
+        return unit.isEmpty() ? path : path + " (" + unit + ")";
+    }
+
+    /** A value as it stands below that heading. */
     public String cell(int place) {
         String value = values.get(place);
         return unit.isEmpty()

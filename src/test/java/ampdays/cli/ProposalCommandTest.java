@@ -132,6 +132,22 @@ class ProposalCommandTest {
         assertThat(rows.get("second alternator")).doesNotContain("0 EUR").contains("–");
     }
 
+    /** A trip without drives has no map; the page says why. */
+    @Test
+    void whichOptionWinsIsShownByHeatDrivingAndParkedDays() throws IOException {
+        assertThat(page)
+                .contains("Which option wins where", "figure-break-even-3", "all air 3 K warmer", "Of 12 places, ");
+        Path file = StudiedVan.in(own, "{first-start: 07-01}", "  more solar: {solar.power: 700 W}\n");
+        Files.writeString(file, Files.readString(file).replaceAll("drive (?:highway|town), aboard", "park sun, away"));
+        assertThat(run("proposal", file.toString(), "--samples", "0", "--out", own.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(Files.readString(own.resolve("proposal.html")))
+                .contains("There is no map of which option wins by driving, parked days and heat. The timetable has no"
+                        + " drives.")
+                .doesNotContain("figure-break-even");
+    }
+
     @Test
     void aPriceForAnUnknownOptionIsRefused() throws IOException {
         Path shop = Files.writeString(
@@ -182,7 +198,8 @@ class ProposalCommandTest {
             }
             assertThat(pdf.getDocumentCatalog().getDocumentOutline().children())
                     .extracting(PDOutlineItem::getTitle)
-                    .startsWith("The answer", "The trip", "How sure it is", "Energy of a day")
+                    .startsWith(
+                            "The answer", "The trip", "How sure it is", "Which option wins where", "Energy of a day")
                     .endsWith("How it was made", "Cautions");
         }
     }

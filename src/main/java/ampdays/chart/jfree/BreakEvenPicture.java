@@ -18,7 +18,8 @@ import java.util.TreeSet;
 record BreakEvenPicture(BreakEven map) implements Picture {
     private static final double LEFT = 70;
     private static final double TOP = 92;
-    private static final double TALL = 420;
+    private static final double TALLEST = 420;
+    private static final double TALLEST_ROW = 48;
     private static final double LINE = 22;
 
     /** Light enough for the number in them to be read, and told apart by their lines where colours are lost. */
@@ -39,17 +40,18 @@ record BreakEvenPicture(BreakEven map) implements Picture {
 
     @Override
     public int height() {
-        return (int) (TOP + TALL + 60 + LINE * (shown().size() + 1));
+        return (int) (TOP + tall() + 60 + LINE * (shown().size() + 1));
     }
 
     @Override
     public void draw(Pen pen) {
         pen.page(this, map.title(), map.subtitle());
         double wide = (width() - LEFT - 40) / map.xs().size();
-        double tall = TALL / map.ys().size();
+        double bottom = TOP + tall();
+        double tall = tall() / map.ys().size();
         Font font = pen.style().label();
         for (int row = 0; row < map.ys().size(); row++) {
-            double top = TOP + TALL - (row + 1) * tall;
+            double top = bottom - (row + 1) * tall;
             String mark = plain(map.ys().get(row));
             pen.write(mark, LEFT - 10 - pen.room(mark, font), top + tall / 2 + 4, font, Style.WORDS);
             for (int column = 0; column < map.xs().size(); column++) {
@@ -61,12 +63,15 @@ record BreakEvenPicture(BreakEven map) implements Picture {
         }
         for (int column = 0; column < map.xs().size(); column++) {
             String mark = plain(map.xs().get(column));
-            pen.write(
-                    mark, LEFT + (column + 0.5) * wide - pen.room(mark, font) / 2, TOP + TALL + 18, font, Style.WORDS);
+            pen.write(mark, LEFT + (column + 0.5) * wide - pen.room(mark, font) / 2, bottom + 18, font, Style.WORDS);
         }
         pen.write(map.yLabel(), 16, TOP - 14, font, Style.WORDS);
-        pen.write(map.xLabel(), LEFT, TOP + TALL + 38, font, Style.WORDS);
+        pen.write(map.xLabel(), LEFT, bottom + 38, font, Style.WORDS);
         key(pen);
+    }
+
+    private double tall() {
+        return Math.min(TALLEST, TALLEST_ROW * map.ys().size());
     }
 
     private static void tile(Pen pen, Cell cell, Rectangle2D at) {
@@ -119,10 +124,11 @@ record BreakEvenPicture(BreakEven map) implements Picture {
 
     private void key(Pen pen) {
         Font font = pen.style().label();
-        double y = TOP + TALL + 54;
+        double y = TOP + tall() + 54;
         for (int option : shown()) {
             pen.fill(List.of(new Rectangle2D.Double(LEFT, y, 26, 14)), fill(option));
-            pen.write(option + 1 + "  " + map.options().get(option), LEFT + 36, y + 12, font, Style.INK);
+            String words = option + 1 + "  " + map.options().get(option);
+            pen.write(pen.fit(words, font, width() - LEFT - 36), LEFT + 36, y + 12, font, Style.INK);
             y += LINE;
         }
         pen.write(
