@@ -54,8 +54,8 @@ class ArchitectureTest {
         map.put("commission.bench", join(zeroAndOne, List.of("commission", "scenario")));
         // a reconciliation lays a log beside a run
         map.put("study", List.of("units", "log", "scenario", "results", "sim", "wiring"));
-        // who offers the work, and at which prices
-        map.put("shop", List.of());
+        // who offers the work, and what it asks for the parts that a scenario prices
+        map.put("shop", List.of("scenario"));
         map.put("io", join(zeroAndOne, List.of("audit", "commission", "log", "scenario", "results", "shop")));
         map.put("chart", List.of("units", "results", "study"));
         map.put("chart.jfree", List.of("chart", "units"));

@@ -9,6 +9,7 @@ import ampdays.results.Account;
 import ampdays.results.Lifted;
 import ampdays.results.RunResult;
 import ampdays.scenario.Grid;
+import ampdays.scenario.PricedPart;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
@@ -151,6 +152,14 @@ final class Loaded {
         changed.readWeather(variant);
         changed.remarkDirt(variant);
         return changed;
+    }
+
+    /** The same with other prices of parts. */
+    Loaded priced(Map<PricedPart, Double> prices, String currency, String source) {
+        Loaded priced = new Loaded(path, file.priced(prices, currency, source));
+        priced.weather.putAll(weather);
+        priced.remarks.addAll(remarks);
+        return priced;
     }
 
     ScenarioFile file() {

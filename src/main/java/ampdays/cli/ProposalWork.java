@@ -22,6 +22,9 @@ import ampdays.results.SweepTable;
 import ampdays.results.WholeFile;
 import ampdays.results.WiringResult;
 import ampdays.scenario.BreakEvenGrid;
+import ampdays.scenario.Parts;
+import ampdays.scenario.PricedPart;
+import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
 import ampdays.shop.Shop;
 import ampdays.sim.RunPlan;
@@ -30,6 +33,8 @@ import ampdays.study.Comparison;
 import ampdays.study.GridTable;
 import ampdays.study.LossOfCooling;
 import ampdays.study.ManyTrips;
+import ampdays.study.UpgradePath;
+import ampdays.study.UpgradePath.Stage;
 import ampdays.study.WhatMatters;
 import ampdays.study.WiringCheck;
 import ampdays.units.Nearest;
@@ -41,7 +46,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.ExecutionException;
@@ -72,11 +79,12 @@ record ProposalWork(
 
     void write(Optional<Path> out, PrintWriter screen, PrintWriter remarks)
             throws IOException, InputException, UsageException {
-        Loaded loaded = Loaded.read(file);
+        Loaded asWritten = Loaded.read(file);
         Optional<Shop> shop = shopFile.isEmpty() ? Optional.empty() : Optional.of(ShopReader.read(shopFile.get()));
         if (shop.isPresent()) {
-            requireKnownOptions(loaded, shop.get());
+            requireKnownOptions(asWritten, shop.get());
         }
+        Loaded loaded = priced(asWritten, shop);
         ChartRenderer charts = new ChartRenderer();
         Optional<byte[]> logo = logo(shop);
         Proposal proposal = proposal(loaded, shop);
@@ -136,11 +144,11 @@ record ProposalWork(
                 units,
                 program,
                 inputs,
-                studies(loaded, comparison, plans));
+                studies(loaded, shop, comparison, plans));
         return ProposalMaker.of(material, brief);
     }
 
-    private Studies studies(Loaded loaded, Comparison comparison, List<RunPlan> plans)
+    private Studies studies(Loaded loaded, Optional<Shop> shop, Comparison comparison, List<RunPlan> plans)
             throws IOException, InputException, UsageException {
         RunResult best = Material.best(comparison).result();
         HeatAfterLoss heat = LossOfCooling.of(
@@ -152,17 +160,41 @@ record ProposalWork(
                 .map(plan -> WiringCheck.of(plan, false).result())
                 .toList();
         return new Studies(
-                chances(loaded), Optional.of(heat), matters(loaded, best.option()), breakEven(loaded), wiring);
+                chances(loaded),
+                Optional.of(heat),
+                matters(loaded, best.option()),
+                breakEven(loaded, shop),
+                stages(loaded, shop, comparison),
+                wiring);
     }
 
-    private Optional<SweepTable> breakEven(Loaded loaded) throws IOException, InputException, UsageException {
+    private List<Stage> stages(Loaded loaded, Optional<Shop> shop, Comparison comparison) {
+        return brief
+                ? List.of()
+                : UpgradePath.of(
+                        loaded.file(),
+                        comparison.options().get(0).result(),
+                        wholePrices(shop),
+                        loaded.planner(Outputs.STEP_SECONDS));
+    }
+
+    private static Map<String, Double> wholePrices(Optional<Shop> shop) {
+        return shop.map(Shop::optionPrices).orElse(Map.of());
+    }
+
+    private Optional<SweepTable> breakEven(Loaded loaded, Optional<Shop> shop)
+            throws IOException, InputException, UsageException {
         if (brief
                 || BreakEvenGrid.hindrance(loaded.file(), BreakEven.MOST_OPTIONS)
                         .isPresent()) {
             return Optional.empty();
         }
         return Optional.of(GridTable.of(
-                loaded.file(), BreakEvenGrid.coarse(loaded.file()), loaded.planner(Outputs.STEP_SECONDS), WORKERS));
+                loaded.file(),
+                BreakEvenGrid.coarse(loaded.file()),
+                wholePrices(shop),
+                loaded.planner(Outputs.STEP_SECONDS),
+                WORKERS));
     }
 
     private Optional<Chances> chances(Loaded loaded) throws IOException, InputException, UsageException {
@@ -190,6 +222,30 @@ record ProposalWork(
         DrawnWeather weather = new DrawnWeather(loaded, SEED);
         Draws.refuseImpossible(loaded, weather);
         return weather;
+    }
+
+    /** The shop's prices go before those of the scenario. */
+    private Loaded priced(Loaded loaded, Optional<Shop> shop) throws InputException {
+        if (shop.isEmpty() || shop.get().currency().isEmpty()) {
+            return loaded;
+        }
+        Values base = loaded.file().base();
+        String ours = Parts.currency(base);
+        Optional<String> kept = Arrays.stream(PricedPart.values())
+                .filter(part -> !shop.get().unitPrices().containsKey(part))
+                .map(PricedPart::pricePath)
+                .filter(base::isSaid)
+                .findFirst();
+        String source = shopFile.orElseThrow().getFileName().toString();
+        if (kept.isPresent() && !ours.equals(shop.get().currency())) {
+            throw new InputException(List.of(new InputProblem(
+                    source,
+                    0,
+                    0,
+                    "Its prices are in " + shop.get().currency() + ", but the scenario's " + kept.get() + " is in "
+                            + ours + ". Give that price here too, or write one currency in both.")));
+        }
+        return loaded.priced(shop.get().unitPrices(), shop.get().currency(), source);
     }
 
     /** A price for an option that is not there is a misspelt name: it would silently be left out. */

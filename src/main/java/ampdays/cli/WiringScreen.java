@@ -5,6 +5,7 @@ import ampdays.results.WiringFinding;
 import ampdays.results.WiringResult;
 import ampdays.results.WiringRow;
 import ampdays.study.WiringFix;
+import ampdays.units.Wording;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -86,7 +87,8 @@ final class WiringScreen {
                 ? ""
                 : text(" (%.0f min, first %s)", finding.minutes(), date(finding.firstEpochSecond(), zone));
         paragraph(finding.severity().name().toLowerCase(Locale.ROOT) + ": " + finding.where() + ": "
-                + finding.rule().title() + ". " + capital(finding.measured()) + when + ". Remedy: " + finding.remedy()
+                + finding.rule().title() + ". " + Wording.capital(finding.measured()) + when + ". Remedy: "
+                + finding.remedy()
                 + ". Source: " + finding.rule().source() + ".");
     }
 
@@ -128,10 +130,6 @@ final class WiringScreen {
 
     private static String cut(String name, int most) {
         return name.length() <= most ? name : name.substring(0, most - 1) + "…";
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** Whole amps from 10, one decimal below. */

@@ -1,7 +1,7 @@
 package ampdays.io;
 
 import ampdays.io.ScenarioWalk.Entry;
-import ampdays.shop.Item;
+import ampdays.scenario.PricedPart;
 import ampdays.shop.Shop;
 import ampdays.units.Nearest;
 import java.io.IOException;
@@ -132,15 +132,15 @@ public final class ShopReader {
         return lines;
     }
 
-    private Map<Item, Double> unitPrices(Entry entry) {
-        Map<Item, Double> prices = new EnumMap<>(Item.class);
+    private Map<PricedPart, Double> unitPrices(Entry entry) {
+        Map<PricedPart, Double> prices = new EnumMap<>(PricedPart.class);
         if (entry != null && entry.value() instanceof MappingNode map) {
             walk.entries(map).forEach((key, price) -> {
-                Optional<Item> item = Item.of(key);
+                Optional<PricedPart> item = PricedPart.of(key);
                 if (item.isPresent()) {
                     price(price.value(), "prices." + key).ifPresent(p -> prices.put(item.get(), p));
                 } else {
-                    walk.problem(price.key(), unknown(key, Item.words()));
+                    walk.problem(price.key(), unknown(key, PricedPart.words()));
                 }
             });
         } else if (entry != null) {

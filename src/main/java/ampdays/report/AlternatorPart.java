@@ -10,6 +10,7 @@ import ampdays.report.Block.Sheet;
 import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import ampdays.study.Comparison.Option;
+import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +34,7 @@ final class AlternatorPart {
 
     private static Stream<Picture> pictures(Material material, Option option) {
         int number = material.options().indexOf(option);
-        String name = Say.capital(option.result().option());
+        String name = Wording.capital(option.result().option());
         return Stream.of(
                 new Picture(
                         "operating-points-" + number,

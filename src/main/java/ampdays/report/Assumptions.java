@@ -9,6 +9,7 @@ import ampdays.report.Block.Sheet;
 import ampdays.report.Block.Text;
 import ampdays.scenario.Mark;
 import ampdays.scenario.Origin;
+import ampdays.scenario.Parts;
 import ampdays.scenario.Presets.Preset;
 import ampdays.scenario.Registry;
 import ampdays.scenario.Value;
@@ -22,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Every value that the figures rest on, guesses first, with where it comes from. */
@@ -36,6 +38,11 @@ final class Assumptions {
             Optional.of(Mark.MEASURED));
 
     private static final int MOST_TO_MEASURE = 8;
+    private static final String PRICES = "prices.";
+
+    /** What changes of habit cost ranks changes elsewhere; no figure here rests on it, nor on limits to look for. */
+    private static final Set<String> NOT_IN_FORCE = Set.of(
+            "title", "notes", "prices.currency", "prices.driving", "prices.hook-up", "prices.budget", "masses.payload");
 
     private final Material material;
     private final Values values;
@@ -66,15 +73,14 @@ final class Assumptions {
                 .filter(l -> mark(l).equals(Optional.of(Mark.GUESS)))
                 .sorted(Comparator.comparingInt((Listed l) -> l.value().origin().equals(Origin.DEFAULT) ? 1 : 0))
                 .limit(MOST_TO_MEASURE)
-                .map(l -> l.path() + ", taken as " + shown(l.value()) + ": " + help(l.path()))
+                .map(l -> l.path() + ", taken as " + shown(l.path(), l.value()) + ": " + help(l.path()))
                 .toList();
         return texts.isEmpty() ? List.of("Nothing is marked as a guess.") : texts;
     }
 
     private List<Listed> listing() {
         return values.listing().stream()
-                .filter(l -> !l.path().equals("title") && !l.path().equals("notes"))
-                .filter(l -> !l.path().startsWith("prices.") && !l.path().startsWith("masses."))
+                .filter(l -> !NOT_IN_FORCE.contains(l.path()))
                 .toList();
     }
 
@@ -94,7 +100,7 @@ final class Assumptions {
             byMark.get(mark(listed))
                     .add(Row.of(List.of(
                             listed.path(),
-                            shown(value),
+                            shown(listed.path(), value),
                             range(listed.path()),
                             mark(listed).map(Mark::label).orElse("as told"),
                             note(value))));
@@ -114,7 +120,10 @@ final class Assumptions {
                                 + " the reference page lists what each key means."));
     }
 
-    private String shown(Value value) {
+    private String shown(String path, Value value) {
+        if (path.startsWith(PRICES)) {
+            return Say.money(value.number(), Parts.currency(values));
+        }
         return value.dimension().isEmpty()
                 ? value.text().lines().reduce((a, b) -> a + "; " + b).orElse("")
                 : material.units().written(value.text(), value.dimension().get(), value.number());

@@ -9,6 +9,7 @@ import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import ampdays.scenario.BreakEvenGrid;
 import ampdays.units.Dimension;
+import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -35,8 +36,8 @@ final class BreakEvenPart {
     private static Stream<Block> blocks(SweepTable table, Material material) {
         Text what = new Text(
                 "The same trip with longer and shorter drives, with more days parked between them, and in other"
-                        + " heat. Of the options that hold, the one whose parts cost least wins; where none holds, the one that"
-                        + " lasts longest.");
+                        + " heat. Of the options that hold, the one whose parts cost least wins, by the prices under"
+                        + " “Assumptions”; where none holds, the one that lasts longest.");
         Column heat = table.columns().get(0);
         List<BreakEven> maps = SweepCharts.of(table, material.comparison().title()).values().stream()
                 .map(BreakEven.class::cast)
@@ -72,7 +73,7 @@ final class BreakEvenPart {
                 .forEach(option -> texts.add(Say.quoted(map.options().get(option)) + " in " + wins(cells, option)));
         long none = cells.stream().filter(cell -> !cell.holds()).count();
         return "Of " + cells.size() + " places, "
-                + (texts.isEmpty() ? "no option holds in any" : "wins: " + Say.listed(texts))
+                + (texts.isEmpty() ? "no option holds in any" : "wins: " + Wording.listed(texts))
                 + (none == 0 || texts.isEmpty() ? "." : "; no option holds in " + none + ".");
     }
 

@@ -9,6 +9,7 @@ import ampdays.trip.DayKind;
 import ampdays.trip.Stretch;
 import ampdays.trip.Trip;
 import ampdays.units.Dimension;
+import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,7 +75,7 @@ final class Duties {
                 : "";
         points.add(new Point(
                 "Drive as planned.",
-                Say.capital(byKind(kind -> minutes(kind, s -> s.vehicle().moves()))) + "." + worth));
+                Wording.capital(byKind(kind -> minutes(kind, s -> s.vehicle().moves()))) + "." + worth));
     }
 
     private void park(List<Point> points) {
@@ -94,7 +95,7 @@ final class Duties {
             }
         }
         if (sunCounts && !places.isEmpty()) {
-            points.add(new Point("Park like this.", Say.capital(String.join("; ", places)) + "."));
+            points.add(new Point("Park like this.", Wording.capital(String.join("; ", places)) + "."));
         }
     }
 
@@ -111,7 +112,7 @@ final class Duties {
             }
         }
         if (!set.isEmpty()) {
-            points.add(new Point("Keep the thermostat.", Say.listed(set) + "; colder empties the bank sooner."));
+            points.add(new Point("Keep the thermostat.", Wording.listed(set) + "; colder empties the bank sooner."));
         }
         String to = values.word("cooling.pre-cool.to");
         if (!to.isEmpty() && !to.equals("off")) {
@@ -159,7 +160,7 @@ final class Duties {
                 texts.add(length(minutes.of(kind)) + (trip.kinds().size() > 1 ? " on " + kind.name() : " a day"));
             }
         }
-        return Say.listed(texts);
+        return Wording.listed(texts);
     }
 
     private static String length(int minutes) {
@@ -194,7 +195,7 @@ final class Duties {
             }
         }
         if (!times.isEmpty()) {
-            found.add(where + " " + Say.listed(times));
+            found.add(where + " " + Wording.listed(times));
         }
     }
 

@@ -11,6 +11,7 @@ import ampdays.results.Account;
 import ampdays.results.Account.Kind;
 import ampdays.results.RunResult;
 import ampdays.study.Comparison.Option;
+import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -24,13 +25,13 @@ final class EnergyPart {
                 .map(option -> new Picture(
                         "balance-" + material.options().indexOf(option),
                         EnergyBalance.ofMeanDay(material.comparison(), option),
-                        Say.capital(option.result().option())
+                        Wording.capital(option.result().option())
                                 + ", a day in the mean: up to what was produced, down by each loss to what was used."));
         Option best = material.best();
         Picture days = new Picture(
                 "energy-days",
                 EnergyDays.of(material.comparison(), best),
-                Say.capital(best.result().option()) + ": each day of the trip, sources up, uses and losses down.");
+                Wording.capital(best.result().option()) + ": each day of the trip, sources up, uses and losses down.");
         return Part.of(
                 "energy",
                 "Energy of a day",

@@ -56,15 +56,15 @@ final class ModelSources {
             new Model(
                     "bank, voltage without load",
                     "a cell maker's specification, Q/GX 030-2019, appendix A.4",
-                    values -> !isLeadAcid(values)),
+                    values -> !values.isLeadAcid()),
             new Model(
                     "bank, ageing",
                     "M. Naumann et al., J. Energy Storage 17 (2018) 153",
-                    values -> !isLeadAcid(values)),
+                    values -> !values.isLeadAcid()),
             new Model(
                     "bank, two wells",
                     "J. F. Manwell and J. G. McGowan, Solar Energy 50 (1993) 399",
-                    ModelSources::isLeadAcid));
+                    Values::isLeadAcid));
 
     private ModelSources() {}
 
@@ -99,9 +99,5 @@ final class ModelSources {
 
     private static boolean hasAlternator(Values values) {
         return values.has("factory-alternator") || values.has("second-alternator");
-    }
-
-    private static boolean isLeadAcid(Values values) {
-        return values.word("battery.chemistry").startsWith("lead");
     }
 }

@@ -41,10 +41,7 @@ final class OptionSheet {
                 true,
                 option -> Say.hours(option.result().engineChargingHours()));
         column("Fuel for charging", true, option -> say.fuel(option.result().fuelLitres()));
-        column(
-                "Weight of its parts",
-                true,
-                option -> say.mass(MassSheet.middleKg(material.values(option), material.variant(option))));
+        column("Weight of its parts", true, option -> say.mass(MassSheet.sumKg(material.values(option))));
         if (material.options().stream().anyMatch(option -> costs.total(option).isPresent())) {
             column("Price of the change", true, costs::shown);
         }

@@ -5,6 +5,7 @@ import ampdays.scenario.ScenarioFile;
 import ampdays.study.Comparison.Option;
 import ampdays.study.Verdict;
 import ampdays.trip.Trip;
+import ampdays.units.Wording;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Comparator;
@@ -39,7 +40,7 @@ final class PlainVerdict {
             return (holding.size() == 1 ? "Only " : "") + Say.quoted(best.option()) + " "
                     + (holding.size() == 1 ? "holds " : "holds best ") + trip + nights(best) + ".";
         }
-        return "No option holds " + trip + ". " + Say.capital(name(best)) + " comes nearest: the bank " + fate(best)
+        return "No option holds " + trip + ". " + Wording.capital(name(best)) + " comes nearest: the bank " + fate(best)
                 + nights(best) + ".";
     }
 

@@ -4,6 +4,7 @@ import ampdays.chart.CabinChart;
 import ampdays.chart.SocChart;
 import ampdays.report.Block.Picture;
 import ampdays.report.Block.Text;
+import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -59,7 +60,7 @@ public final class ProposalMaker {
                 .map(option -> new Picture(
                         "cabin-" + material.options().indexOf(option),
                         Units.of(CabinChart.of(material.comparison(), option), material.units()),
-                        Say.capital(option.result().option())
+                        Wording.capital(option.result().option())
                                 + ": air outside and in the cabin, the band that counts as comfortable, and below, the hours of"
                                 + " each night out of it."));
         return Part.of(
@@ -78,16 +79,17 @@ public final class ProposalMaker {
         return Part.of(
                 "parts",
                 "Weights and prices",
-                Stream.concat(
-                        Stream.of(MassSheet.sheet(material, say)),
+                Stream.of(
+                        MassSheet.sheet(material, say),
                         new CostSheet(material)
-                                        .sheet()
-                                        .<Block>map(sheet -> sheet)
-                                        .or(() -> java.util.Optional.of(noPrices()))
-                                        .stream()));
+                                .sheet()
+                                .<Block>map(sheet -> sheet)
+                                .orElseGet(ProposalMaker::noPrices),
+                        StageSheet.of(material, say)));
     }
 
     private static Text noPrices() {
-        return new Text("The shop gave no prices; a shop file with a price list (--shop) puts them here.");
+        return new Text(
+                "There are no prices: a shop file with a price list (--shop), or prices in the scenario, puts them here.");
     }
 }

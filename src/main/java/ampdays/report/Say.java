@@ -7,7 +7,6 @@ import ampdays.units.UnitSystem;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 
 /** Numbers and names as they are printed, the same everywhere in the document. */
@@ -85,17 +84,5 @@ record Say(UnitSystem units) {
 
     static String quoted(String name) {
         return "“" + name + "”";
-    }
-
-    /** Names as a list that can be read aloud. */
-    static String listed(List<String> words) {
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
-    }
-
-    static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -10,6 +10,7 @@ import ampdays.report.Block.Sheet;
 import ampdays.results.WiringFinding;
 import ampdays.results.WiringResult;
 import ampdays.results.WiringRow;
+import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,7 +27,7 @@ final class WiringPart {
         WiringPart part = new WiringPart(say);
         List<Block> blocks = new ArrayList<>();
         for (WiringResult result : results) {
-            blocks.add(new Heading(Say.capital(result.option())));
+            blocks.add(new Heading(Wording.capital(result.option())));
             blocks.add(part.sheet(result));
             if (!result.findings().isEmpty()) {
                 blocks.add(new Points(
@@ -41,7 +42,7 @@ final class WiringPart {
 
     private static Point point(WiringFinding finding) {
         return new Point(
-                Say.capital(finding.severity().name().toLowerCase(Locale.ROOT)) + ", " + finding.where() + ".",
+                Wording.capital(finding.severity().name().toLowerCase(Locale.ROOT)) + ", " + finding.where() + ".",
                 finding.measured() + ". " + finding.remedy());
     }
 

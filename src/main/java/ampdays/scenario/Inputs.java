@@ -16,7 +16,7 @@ public final class Inputs {
     /** Habits beside the numbers; the others are spreads of numbers that stand here one by one. */
     private static final Set<String> HABITS = Set.of("drives", "set point", "light through shade", "bank wear");
 
-    private static final Set<String> NO_INPUTS = Set.of("", "place", "trip", "prices", "chances", "shade");
+    private static final Set<String> NO_INPUTS = Set.of("", "place", "trip", "prices", "masses", "chances", "shade");
     private static final int MOST_HALVINGS = 6;
 
     private Inputs() {}

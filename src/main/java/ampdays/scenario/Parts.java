@@ -1,43 +1,60 @@
 package ampdays.scenario;
 
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
 /**
- * The parts of a design that a scenario prices and weighs: bank, panels, chargers, second alternator, foam and insulated
- * covers. All of each counts, also what the base design has. Test: {@code PartsTest}.
+ * The parts of a design that a scenario prices and weighs. All of each counts, also what the base design has. Test: {@code
+ * PartsTest}.
  *
  * @param price in the scenario's currency
  * @param massKg with fittings
  * @param panelM2 roof that the panels cover
  */
 public record Parts(double price, double massKg, double panelM2) {
-    private static final double FOAM_STEP_M = 0.025;
+    private static final double LEAST = 1e-9;
 
     /** The parts of a design. */
     public static Parts of(Values v) {
-        double bankKWh = BatterySection.capacityAh(v) * BatterySection.nominalV(v) / 1000;
-        double solarW = amount(v, "solar", "power");
-        double chargersA = amount(v, "factory-alternator", "charger") + amount(v, "shore-charger", "rated");
-        double secondA = amount(v, "second-alternator", "rated");
-        double foamSteps = v.number("cabin.insulation") / FOAM_STEP_M;
-        double covers = v.word("cabin.covers").equals("insulated") ? 1 : 0;
-        double price = bankKWh * v.number(PriceSection.BATTERY)
-                + solarW / 100 * v.number(PriceSection.SOLAR)
-                + chargersA * v.number(PriceSection.CHARGER)
-                + secondA * v.number(PriceSection.SECOND_ALTERNATOR)
-                + foamSteps * v.number(PriceSection.INSULATION)
-                + covers * v.number(PriceSection.COVERS);
-        double massKg = bankKWh * v.number(MassSection.BATTERY)
-                + solarW / 100 * v.number(MassSection.SOLAR)
-                + chargersA * v.number(MassSection.CHARGER)
-                + secondA * v.number(MassSection.SECOND_ALTERNATOR)
-                + foamSteps * v.number(MassSection.INSULATION)
-                + covers * v.number(MassSection.COVERS);
+        double price = 0;
+        double massKg = 0;
+        for (PricedPart part : PricedPart.values()) {
+            price += part.count(v) * v.number(part.pricePath());
+            massKg += part.massKg(v);
+        }
+        double solarW = v.has("solar") ? v.number("solar.power") : 0;
         double panelM2 = solarW == 0 ? 0 : solarW / (1000 * v.number("solar.panel-efficiency"));
         return new Parts(price, massKg, panelM2);
     }
 
-    private static double amount(Values v, String section, String key) {
-        double number = v.has(section) ? v.number(section + "." + key) : 0;
-        return Double.isNaN(number) ? 0 : number;
+    /**
+     * What has to be bought to change a design.
+     *
+     * @param count how many of its unit
+     * @param unitPrice of one
+     * @param isPriced whether somebody said that price, and it is no default
+     */
+    public record Bought(PricedPart part, double count, double unitPrice, boolean isPriced) {
+        public double price() {
+            return count * unitPrice;
+        }
+    }
+
+    /** What a changed design needs new; what it has less of is no gain. */
+    public static List<Bought> bought(Values was, Values is) {
+        return Arrays.stream(PricedPart.values())
+                .filter(part -> part.bought(was, is) > LEAST)
+                .map(part -> new Bought(
+                        part, part.bought(was, is), is.number(part.pricePath()), is.isSaid(part.pricePath())))
+                .toList();
+    }
+
+    /** What all of it costs; empty where nobody said a price, or nothing has one. */
+    public static OptionalDouble price(List<Bought> bought) {
+        return bought.isEmpty() || !bought.stream().allMatch(Bought::isPriced)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(bought.stream().mapToDouble(Bought::price).sum());
     }
 
     /** The word behind prices. */

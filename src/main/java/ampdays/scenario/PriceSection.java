@@ -9,12 +9,6 @@ import ampdays.units.Dimension;
 /** What changes cost, to rank them. */
 final class PriceSection {
     static final String CURRENCY = "prices.currency";
-    static final String BATTERY = "prices.battery";
-    static final String SOLAR = "prices.solar";
-    static final String CHARGER = "prices.charger";
-    static final String SECOND_ALTERNATOR = "prices.second-alternator";
-    static final String INSULATION = "prices.insulation";
-    static final String COVERS = "prices.covers";
     static final String DRIVING = "prices.driving";
     static final String HOOK_UP = "prices.hook-up";
 
@@ -28,8 +22,9 @@ final class PriceSection {
         SectionBuilder section = new SectionBuilder(
                 "prices",
                 Presence.DEFAULTED,
-                "What parts and changes cost, fitted. The search for the cheapest change (--why), break-even maps and"
-                        + " trade-offs read them. The defaults are round figures to rank by: write your own.");
+                "What parts and changes cost, fitted. The search for the cheapest change (--why), break-even maps,"
+                        + " trade-offs and the proposal read them; a shop's file goes before them. The defaults are round"
+                        + " figures to rank by, and make no sum of a proposal: write your own.");
         section.add(
                 "currency",
                 new Kind.Text(),
@@ -42,6 +37,8 @@ final class PriceSection {
         price(section, "second-alternator", "18", PRACTICE, "An ampere on its nameplate, with bracket and regulator.");
         price(section, "insulation", "1500", GUESS, "25 mm more foam in roof and walls of the whole van.");
         price(section, "covers", "400", GUESS, "A set of insulated window covers.");
+        price(section, "cooling", "2500", PRACTICE, "An air conditioner; also where another one takes its place.");
+        price(section, "inverter", "500", PRACTICE, "A kW of inverter.");
         price(section, "driving", "10", GUESS, "An hour of driving more than planned.");
         price(section, "hook-up", "40", GUESS, "A night with hook-up.");
         section.add(

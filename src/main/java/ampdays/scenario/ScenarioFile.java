@@ -1,6 +1,10 @@
 package ampdays.scenario;
 
+import ampdays.units.Dimension;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,6 +31,35 @@ public record ScenarioFile(
         options = List.copyOf(options);
         sweeps = List.copyOf(sweeps);
         failures = List.copyOf(failures);
+    }
+
+    /**
+     * The same with other prices of parts in every design.
+     *
+     * @param prices of one unit of each; what is not among them stays as it is
+     * @param source where they come from
+     */
+    public ScenarioFile priced(Map<PricedPart, Double> prices, String currency, String source) {
+        Origin origin = new Origin(source, 0, 0);
+        Map<String, Value> said = new LinkedHashMap<>();
+        said.put(PriceSection.CURRENCY, Value.word(currency, origin));
+        prices.forEach((part, price) -> said.put(
+                part.pricePath(),
+                new Value(
+                        BigDecimal.valueOf(price).stripTrailingZeros().toPlainString(),
+                        price,
+                        Optional.of(Dimension.NUMBER),
+                        Optional.empty(),
+                        "",
+                        origin)));
+        return new ScenarioFile(
+                scenario,
+                base.withNumbers(said),
+                options.stream()
+                        .map(option -> new Option(option.name(), option.values().withNumbers(said)))
+                        .toList(),
+                sweeps,
+                failures);
     }
 
     /** The values of the base design or of an option by its name. */

@@ -80,8 +80,7 @@ public final class SingleChanges {
                         || values.isSaid("cabin.covers-resistance")
                         || values.isSaid("cabin.covers-pass")
                 ? List.of()
-                : List.of(priced(
-                        "insulated window covers", PriceSection.COVERS, 1, values.with("cabin.covers", "insulated")));
+                : List.of(priced("insulated window covers", values.with("cabin.covers", "insulated")));
     }
 
     private List<SingleChange> insulation() {
@@ -90,8 +89,6 @@ public final class SingleChanges {
         return steps(
                 step -> priced(
                         Dimension.THICKNESS.show(step * FOAM_M) + " more foam in roof and walls",
-                        PriceSection.INSULATION,
-                        step,
                         values.with(path, hasM + step * FOAM_M)),
                 Math.min(MOST_FOAM_M, highest(path) - hasM) / FOAM_M);
     }
@@ -100,12 +97,9 @@ public final class SingleChanges {
         String path = "battery.capacity";
         double hasAh = BatterySection.capacityAh(values);
         double blockAh = BLOCK_AH / BatterySection.twelveVolts(values);
-        double kWhPerAh = BatterySection.nominalV(values) / 1000;
         return steps(
                 step -> priced(
                         Dimension.CHARGE.show(step * blockAh) + " more bank",
-                        PriceSection.BATTERY,
-                        step * blockAh * kWhPerAh,
                         values.with(path, hasAh + step * blockAh)),
                 Math.min(MOST_BLOCKS, (highest(path) - hasAh) / blockAh));
     }
@@ -119,8 +113,6 @@ public final class SingleChanges {
         return steps(
                 step -> priced(
                         Dimension.POWER.show(step * PANEL_W) + (has ? " more solar" : " of solar"),
-                        PriceSection.SOLAR,
-                        step,
                         panels.with("solar.power", hasW + step * PANEL_W)),
                 mostW / PANEL_W);
     }
@@ -131,8 +123,6 @@ public final class SingleChanges {
         return steps(
                 step -> priced(
                         "a DC-DC charger of " + Dimension.CURRENT.show(hasA + step * CHARGER_STEP_A),
-                        PriceSection.CHARGER,
-                        hasA + step * CHARGER_STEP_A,
                         values.with(path, hasA + step * CHARGER_STEP_A)),
                 (MOST_CHARGER_A - hasA) / CHARGER_STEP_A);
     }
@@ -146,11 +136,7 @@ public final class SingleChanges {
             Values fitted = values.without(section).with(section + ".preset", name);
             double ratedA = fitted.number(section + ".rated");
             if (ratedA > hasA) {
-                steps.add(priced(
-                        "a second alternator, " + name + " of " + Dimension.CURRENT.show(ratedA),
-                        PriceSection.SECOND_ALTERNATOR,
-                        ratedA,
-                        fitted));
+                steps.add(priced("a second alternator, " + name + " of " + Dimension.CURRENT.show(ratedA), fitted));
             }
         }
         return steps;
@@ -180,7 +166,7 @@ public final class SingleChanges {
     private List<SingleChange> hookUpNights() {
         boolean has = values.has("shore-charger");
         Values fitted = has ? values : values.with("shore-charger.preset", "50 A class");
-        double chargerPrice = has ? 0 : SHORE_CHARGER_A * values.number(PriceSection.CHARGER);
+        double chargerPrice = has ? 0 : SHORE_CHARGER_A * values.number(PricedPart.CHARGER.pricePath());
         List<SingleChange> steps = new ArrayList<>();
         for (int nights : NIGHTS) {
             TripChanges.hookUpEvery(trip, nights)
@@ -217,13 +203,14 @@ public final class SingleChanges {
         return ((Kind.Measured) Registry.parameter(path).orElseThrow().kind()).high();
     }
 
-    private SingleChange priced(String words, String pricePath, double amount, Values changed) {
+    private SingleChange priced(String words, Values changed) {
+        List<Parts.Bought> bought = Parts.bought(values, changed);
         return new SingleChange(
                 words,
-                values.number(pricePath) * amount,
+                bought.stream().mapToDouble(Parts.Bought::price).sum(),
                 false,
                 currency(),
-                source(pricePath),
+                source(bought.get(0).part().pricePath()),
                 changed,
                 Optional.empty());
     }

@@ -9,9 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The values of one design by path; immutable. What is not said comes from the section's preset, then from the
@@ -118,6 +120,11 @@ public final class Values {
         return BatterySection.capacityAh(this);
     }
 
+    /** Whether the bank is one of lead-acid. */
+    public boolean isLeadAcid() {
+        return BatterySection.isLeadAcid(this);
+    }
+
     /** The text in force at a path; empty when there is none. */
     public String word(String path) {
         return find(path).map(Value::text).orElse("");
@@ -181,11 +188,39 @@ public final class Values {
         return new Values(changed, presets, path.endsWith(PRESET) ? withPreset(path, value) : fromPresets);
     }
 
-    /** These values with many numbers changed at once; presets and timetables must not be among them. */
+    /** These values with many changed at once; presets and timetables must not be among them. */
     public Values withNumbers(Map<String, Value> numbers) {
         Map<String, Value> changed = new LinkedHashMap<>(said);
         changed.putAll(numbers);
         return new Values(changed, presets, fromPresets);
+    }
+
+    /** The sections in which these values and others do not say the same. */
+    Set<String> sectionsUnlike(Values other) {
+        return pathsUnlike(other).map(Values::section).collect(Collectors.toSet());
+    }
+
+    private Stream<String> pathsUnlike(Values other) {
+        return Stream.concat(said.keySet().stream(), other.said.keySet().stream())
+                .distinct()
+                .filter(path -> !Objects.equals(said.get(path), other.said.get(path)));
+    }
+
+    /** These values with what is otherwise in a section of one design than in that of another. */
+    Values withChanges(String section, Values was, Values is) {
+        Map<String, Value> changed = new LinkedHashMap<>(said);
+        was.pathsUnlike(is).filter(path -> section(path).equals(section)).forEach(path -> {
+            changed.remove(path);
+            if (is.said.containsKey(path)) {
+                changed.put(path, is.said.get(path));
+            }
+        });
+        Map<String, Map<String, Value>> presetValues = new LinkedHashMap<>(fromPresets);
+        if (!Objects.equals(was.said.get(section + PRESET), is.said.get(section + PRESET))) {
+            presetValues.remove(section);
+            Optional.ofNullable(is.fromPresets.get(section)).ifPresent(given -> presetValues.put(section, given));
+        }
+        return new Values(changed, presets, presetValues);
     }
 
     private Map<String, Map<String, Value>> withPreset(String path, Value name) {

@@ -1,5 +1,6 @@
 package ampdays.shop;
 
+import ampdays.scenario.PricedPart;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +24,7 @@ public record Shop(
         List<String> contact,
         Optional<Path> logo,
         String currency,
-        Map<Item, Double> unitPrices,
+        Map<PricedPart, Double> unitPrices,
         Map<String, Double> optionPrices,
         String tax,
         String validity) {
@@ -38,11 +39,7 @@ public record Shop(
         return Stream.of(tax, validity).filter(line -> !line.isEmpty()).toList();
     }
 
-    public OptionalDouble price(Item item) {
-        Double price = unitPrices.get(item);
-        return price == null ? OptionalDouble.empty() : OptionalDouble.of(price);
-    }
-
+    /** Of a whole option. */
     public OptionalDouble price(String option) {
         Double price = optionPrices.get(option);
         return price == null ? OptionalDouble.empty() : OptionalDouble.of(price);

@@ -10,6 +10,7 @@ import ampdays.scenario.ScenarioFile;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -17,11 +18,13 @@ import java.util.stream.IntStream;
 public final class GridTable {
     private final ScenarioFile file;
     private final Grid grid;
+    private final Map<String, Double> changePrices;
     private final List<Row> rows = new ArrayList<>();
 
-    private GridTable(ScenarioFile file, Grid grid) {
+    private GridTable(ScenarioFile file, Grid grid, Map<String, Double> changePrices) {
         this.file = file;
         this.grid = grid;
+        this.changePrices = changePrices;
     }
 
     private record Row(
@@ -30,24 +33,35 @@ public final class GridTable {
             boolean holds,
             double lowestPercent,
             double comfortableNights,
+            double price,
             Parts parts) {}
 
-    /** @param file that the designs are changes of */
-    public static SweepTable of(ScenarioFile file, Grid grid, Planner planner, int workers) throws IOException {
-        GridTable table = new GridTable(file, grid);
+    /**
+     * Runs a grid.
+     *
+     * @param file that the designs are changes of
+     * @param changePrices what whole changes to options cost, by their names; these go before the prices of their parts
+     */
+    public static SweepTable of(
+            ScenarioFile file, Grid grid, Map<String, Double> changePrices, Planner planner, int workers)
+            throws IOException {
+        GridTable table = new GridTable(file, grid, changePrices);
         new Sweep(file, grid, planner).run(0, workers, table::row, () -> false, table.rows::add);
         return table.table();
     }
 
     private Row row(Sweep.Cell cell) {
         Parts parts = Parts.of(grid.values(file, cell.places()));
+        Double change = changePrices.get(grid.option(cell.places()));
+        double price = change == null ? parts.price() : Parts.of(file.base()).price() + change;
         return cell.result()
-                .map(run -> row(cell.places(), run, parts))
-                .orElseGet(() -> new Row(cell.places(), Double.NaN, false, Double.NaN, Double.NaN, parts));
+                .map(run -> row(cell.places(), run, price, parts))
+                .orElseGet(() -> new Row(cell.places(), Double.NaN, false, Double.NaN, Double.NaN, price, parts));
     }
 
-    private static Row row(List<Integer> places, RunResult run, Parts parts) {
-        return new Row(places, run.daysToEmpty(), run.holds(), 100 * run.lowestSoc(), run.comfortableNights(), parts);
+    private static Row row(List<Integer> places, RunResult run, double price, Parts parts) {
+        return new Row(
+                places, run.daysToEmpty(), run.holds(), 100 * run.lowestSoc(), run.comfortableNights(), price, parts);
     }
 
     private SweepTable table() {
@@ -61,7 +75,7 @@ public final class GridTable {
                 rows.stream().map(Row::holds).toList(),
                 all(Row::lowestPercent),
                 all(Row::comfortableNights),
-                all(row -> row.parts().price()),
+                all(Row::price),
                 all(row -> row.parts().massKg()),
                 all(row -> row.parts().panelM2()),
                 Parts.currency(file.base()));

@@ -3,6 +3,7 @@ package ampdays.study;
 import ampdays.results.RunResult;
 import ampdays.scenario.ScenarioFile;
 import ampdays.study.Comparison.Option;
+import ampdays.units.Wording;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -83,11 +84,8 @@ public final class Verdict {
                 + (failing.isEmpty() ? "" : NO_LONGER + fates(failing) + ".");
     }
 
-    /** Names as a list that can be read aloud. */
     private static String listed(List<RunResult> results) {
-        List<String> names = results.stream().map(Verdict::quoted).toList();
-        int last = names.size() - 1;
-        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return Wording.listed(results.stream().map(Verdict::quoted).toList());
     }
 
     private static String fates(List<RunResult> results) {

@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -45,7 +46,7 @@ class GridTableTest {
         Loaded loaded = Loaded.read(van);
         Grid grid = new Grid(
                 VARY.stream().map(text -> KnobText.read(text, loaded.file())).toList(), false);
-        SweepTable kept = GridTable.of(loaded.file(), grid, loaded.planner(Outputs.STEP_SECONDS), 2);
+        SweepTable kept = GridTable.of(loaded.file(), grid, Map.of(), loaded.planner(Outputs.STEP_SECONDS), 2);
         assertThat(kept.columns())
                 .extracting(SweepTable.Column::heading)
                 .containsExactly("trip.parked-days", "trip.drive-hours (h/day)", "option");
@@ -58,5 +59,8 @@ class GridTableTest {
         assertThat(kept.massesKg()).isEqualTo(written.massesKg());
         assertThat(kept.panelsM2()).isEqualTo(written.panelsM2());
         assertThat(kept.currency()).isEqualTo(written.currency());
+        SweepTable priced =
+                GridTable.of(loaded.file(), grid, Map.of("more", 1.0), loaded.planner(Outputs.STEP_SECONDS), 1);
+        assertThat(priced.prices().get(1)).isEqualTo(written.prices().get(0) + 1);
     }
 }

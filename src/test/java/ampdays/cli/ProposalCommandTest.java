@@ -113,7 +113,7 @@ class ProposalCommandTest {
 
     @Test
     void withoutPricesThereIsNoPriceColumn() {
-        assertThat(page).doesNotContain("Price of the change").contains("The shop gave no prices");
+        assertThat(page).doesNotContain("Price of the change").contains("There are no prices");
     }
 
     @Test
@@ -146,6 +146,57 @@ class ProposalCommandTest {
                 .contains("There is no map of which option wins by driving, parked days and heat. The timetable has no"
                         + " drives.")
                 .doesNotContain("figure-break-even");
+    }
+
+    /** Prices that the scenario says count where the shop names none; its defaults are never summed. */
+    @Test
+    void theShopsPricesGoBeforeThoseOfTheScenario() throws IOException {
+        Path van = StudiedVan.in(
+                own,
+                "{first-start: 07-01}",
+                """
+                  more solar: {solar.power: 700 W}
+                  bigger bank: {battery.capacity: 800 Ah}
+                  other cooler: {cooling.capacity: 3 kW}
+                prices: {currency: EUR, solar: 250, battery: 400}
+                """);
+        String[] alone = {"proposal", van.toString(), "--brief", "--samples", "0", "--out", own.toString()};
+        assertThat(run(alone)).as(err.toString()).isZero();
+        Map<String, List<String>> rows = options(Files.readString(own.resolve("proposal.html")));
+        assertThat(rows.get("more solar")).contains("750 EUR");
+        assertThat(rows.get("bigger bank")).contains("1,536 EUR");
+        assertThat(rows.get("other cooler")).contains("–").doesNotContain("2,500 EUR");
+        Path shop = own.resolve("shop.yaml");
+        Files.writeString(shop, "name: Invented\ncurrency: EUR\nprices: {solar: 300, cooling: 3200}\n");
+        assertThat(run(
+                        "proposal",
+                        van.toString(),
+                        "--brief",
+                        "--samples",
+                        "0",
+                        "--shop",
+                        shop.toString(),
+                        "--out",
+                        own.toString()))
+                .isZero();
+        rows = options(Files.readString(own.resolve("proposal.html")));
+        assertThat(rows.get("more solar")).contains("900 EUR");
+        assertThat(rows.get("bigger bank")).contains("1,536 EUR");
+        assertThat(rows.get("other cooler")).contains("3,200 EUR");
+        Files.writeString(shop, "name: Invented\ncurrency: USD\nprices: {solar: 300}\n");
+        assertThat(run("proposal", van.toString(), "--shop", shop.toString(), "--out", own.toString()))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString().strip())
+                .isEqualTo(
+                        "shop.yaml: Its prices are in USD, but the scenario's prices.battery is in EUR. Give that price"
+                                + " here too, or write one currency in both.");
+    }
+
+    @Test
+    void theOrderOfBuyingIsToldInStages() throws IOException {
+        assertThat(page)
+                .contains("In which order to buy", "1. second alternator")
+                .doesNotContain("In all");
     }
 
     @Test

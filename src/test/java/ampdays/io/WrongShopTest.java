@@ -3,7 +3,7 @@ package ampdays.io;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
-import ampdays.shop.Item;
+import ampdays.scenario.PricedPart;
 import ampdays.shop.Shop;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -83,8 +83,8 @@ class WrongShopTest {
         Shop shop = ShopReader.read(Files.writeString(folder.resolve("shop.yaml"), RIGHT));
         assertThat(shop.name()).isEqualTo("Invented workshop");
         assertThat(shop.contact()).containsExactly("12 Invented Street");
-        assertThat(shop.price(Item.SOLAR)).hasValue(320.5);
-        assertThat(shop.price(Item.COVERS)).isEmpty();
+        assertThat(shop.unitPrices()).containsEntry(PricedPart.SOLAR, 320.5);
+        assertThat(shop.unitPrices()).doesNotContainKey(PricedPart.COVERS);
         assertThat(shop.price("less heat")).hasValue(2350);
         assertThat(shop.terms()).containsExactly("Sales tax not included.", "Prices hold for 60 days.");
         assertThat(shop.logo()).isPresent();

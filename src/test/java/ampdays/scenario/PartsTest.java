@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import ampdays.io.ScenarioReader;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -21,15 +22,49 @@ class PartsTest {
         return Parts.of(demo.with(path, text));
     }
 
-    /** 6.4 kWh, 400 W and 40 A; the foam of the preset is taken out, so that the sum is that of its parts. */
+    /** 6.4 kWh, 400 W, 40 A, an air conditioner and an inverter of 2 kW; the foam of the preset is taken out, so that the sum is that of its parts. */
     @Test
     void theDemoAddsUp() {
         Parts bare = Parts.of(demo.with("cabin.insulation", "0 mm"));
-        assertThat(bare.price()).isEqualTo(6.4 * 500 + 4 * 300 + 40 * 7, within(1e-9));
-        assertThat(bare.massKg()).isEqualTo(6.4 * 10 + 4 * 7 + 40 * 0.05, within(1e-9));
+        assertThat(bare.price()).isEqualTo(6.4 * 500 + 4 * 300 + 40 * 7 + 2500 + 2 * 500, within(1e-9));
+        assertThat(bare.massKg()).isEqualTo(6.4 * 10 + 4 * 7 + 40 * 0.05 + 28 + 2 * 6.5, within(1e-9));
         Parts half = with("cabin.insulation", "12.5 mm");
         assertThat(half.price() - bare.price()).isEqualTo(750, within(1e-9));
         assertThat(half.massKg() - bare.massKg()).isEqualTo(12.5, within(1e-9));
+    }
+
+    private static List<String> bought(Values was, Values is) {
+        return Parts.bought(was, is).stream()
+                .map(b -> b.part().word() + " " + Math.round(1000 * b.count()) / 1000.0 + " at " + b.unitPrice())
+                .toList();
+    }
+
+    /** Bank, panels and foam grow; what comes in one piece is bought whole; what shrinks brings nothing back. */
+    @Test
+    void whatAChangeHasToBuy() {
+        assertThat(bought(demo, demo)).isEmpty();
+        assertThat(bought(demo, demo.with("battery.capacity", "8.4 kWh"))).containsExactly("battery 2.0 at 500.0");
+        assertThat(bought(demo, demo.with("battery.capacity", "3.2 kWh"))).isEmpty();
+        assertThat(bought(demo, demo.with("solar.power", "700 W"))).containsExactly("solar 3.0 at 300.0");
+        assertThat(bought(demo, demo.with("factory-alternator.charger", "60 A")))
+                .containsExactly("charger 60.0 at 7.0");
+        assertThat(bought(demo, demo.with("inverter.rated", "3 kW"))).containsExactly("inverter 3.0 at 500.0");
+        assertThat(bought(demo, demo.with("cooling.capacity", "3 kW"))).containsExactly("cooling 1.0 at 2500.0");
+        assertThat(bought(demo.without("cooling"), demo)).containsExactly("cooling 1.0 at 2500.0");
+        assertThat(bought(demo, demo.with("cabin.covers", "insulated"))).containsExactly("covers 1.0 at 400.0");
+        Values lead = demo.with("battery.preset", "lead-acid AGM 12 V");
+        assertThat(bought(lead, demo)).containsExactly("battery 6.4 at 500.0");
+    }
+
+    /** Masses of lead-acid and of bonded panels are others; common practice, no source. */
+    @Test
+    void massesFollowChemistryAndMounting() {
+        double leadKg = demo.with("battery.preset", "lead-acid AGM 12 V").number("masses.battery");
+        assertThat(leadKg).isEqualTo(28);
+        assertThat(demo.number("masses.battery")).isEqualTo(10);
+        assertThat(demo.with("solar.preset", "bonded panels").number("masses.solar"))
+                .isEqualTo(2);
+        assertThat(demo.with("masses.solar", "6 kg").number("masses.solar")).isEqualTo(6);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package ampdays.scenario;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import ampdays.io.ScenarioReader;
 import ampdays.trip.Stretch;
@@ -46,7 +47,7 @@ class SingleChangesTest {
     void pricesAreStepsTimesThePriceInForce() throws ScenarioException {
         SingleChange bank = kind("more bank").get(0);
         assertThat(bank.words()).isEqualTo("100 Ah more bank");
-        assertThat(bank.price()).isEqualTo(640);
+        assertThat(bank.price()).isEqualTo(640, within(1e-9));
         assertThat(bank.priceFrom()).isEqualTo("practice");
         assertThat(bank.variant().design().bank().capacityAh()).isEqualTo(600);
         assertThat(kind("more solar")).hasSize(10);

@@ -1,0 +1,73 @@
+package ampdays.scenario;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What an option changes in the van, as something that can be bought by itself and put on top of other changes. Test: {@code
+ * UpgradeStepTest}.
+ *
+ * @param name of the option; with its section behind, where the option changes several
+ * @param option that it is of
+ * @param isWhole whether it is all that the option changes in the van
+ */
+public record UpgradeStep(String name, String option, boolean isWhole, Set<String> sections, Values was, Values is) {
+    /** What is said there is no part of the van. */
+    private static final Set<String> NOT_THE_VAN = Set.of(
+            "",
+            "title",
+            "notes",
+            "weather",
+            "weather-offset",
+            "place",
+            "trip",
+            "shade",
+            "chances",
+            "tolerances",
+            "prices",
+            "masses",
+            "circuits");
+
+    public UpgradeStep {
+        sections = Set.copyOf(sections);
+    }
+
+    /**
+     * The steps of all options, in their order: a step for each section of the van that an option changes.
+     *
+     * @param undivided names of options that are one step whatever they change
+     */
+    public static List<UpgradeStep> of(ScenarioFile file, Set<String> undivided) {
+        List<UpgradeStep> steps = new ArrayList<>();
+        for (ScenarioFile.Option option : file.options()) {
+            Set<String> sections = new TreeSet<>(option.values().sectionsUnlike(file.base()));
+            sections.removeAll(NOT_THE_VAN);
+            String name = option.name();
+            if (sections.size() < 2 || undivided.contains(name)) {
+                if (!sections.isEmpty()) {
+                    steps.add(new UpgradeStep(name, name, true, sections, file.base(), option.values()));
+                }
+            } else {
+                sections.forEach(section -> steps.add(new UpgradeStep(
+                        name + ": " + section.replace('-', ' '),
+                        name,
+                        false,
+                        Set.of(section),
+                        file.base(),
+                        option.values())));
+            }
+        }
+        return steps;
+    }
+
+    /** A design with this change. */
+    public Values on(Values design) {
+        Values changed = design;
+        for (String section : sections) {
+            changed = changed.withChanges(section, was, is);
+        }
+        return changed;
+    }
+}

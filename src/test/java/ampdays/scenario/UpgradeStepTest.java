@@ -1,0 +1,63 @@
+package ampdays.scenario;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.io.ScenarioReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Steps worked out by hand from an invented scenario; no outside source. */
+class UpgradeStepTest {
+    private static final String OPTIONS = """
+            options:
+              more solar: {solar.power: 700 W}
+              everything:
+                battery.preset: lead-acid AGM 12 V
+                solar.power: 900 W
+                trip.days: 13
+              no panels: {solar: none}
+              a cooler month: {weather-offset: -5 K}
+            """;
+
+    @TempDir
+    private Path folder;
+
+    private ScenarioFile file() throws Exception {
+        for (String weather : List.of("low-desert-summer.csv", "low-desert-normals.csv")) {
+            Files.copy(Path.of("weather-profiles", weather), folder.resolve(weather));
+        }
+        String demo = Files.readString(Path.of("scenarios/desert-survey.yaml"));
+        Path file = folder.resolve("van.yaml");
+        Files.writeString(file, demo.substring(0, demo.indexOf("options:")).replace("../weather-profiles/", "") + OPTIONS);
+        return ScenarioReader.read(file);
+    }
+
+    @Test
+    void anOptionIsAStepForEachPartOfTheVanThatItChanges() throws Exception {
+        ScenarioFile file = file();
+        assertThat(UpgradeStep.of(file, Set.of()))
+                .extracting(UpgradeStep::name)
+                .containsExactly("more solar", "everything: battery", "everything: solar", "no panels");
+        assertThat(UpgradeStep.of(file, Set.of("everything")))
+                .extracting(UpgradeStep::name)
+                .containsExactly("more solar", "everything", "no panels");
+    }
+
+    @Test
+    void aStepChangesItsOwnPartAlone() throws Exception {
+        ScenarioFile file = file();
+        List<UpgradeStep> steps = UpgradeStep.of(file, Set.of());
+        Values lead = steps.get(1).on(file.base());
+        assertThat(lead.isLeadAcid()).isTrue();
+        assertThat(lead.number("solar.power")).isEqualTo(400);
+        assertThat(lead.number("trip.days")).isEqualTo(14);
+        Values both = steps.get(2).on(lead);
+        assertThat(both.isLeadAcid()).isTrue();
+        assertThat(both.number("solar.power")).isEqualTo(900);
+        assertThat(steps.get(3).on(both).has("solar")).isFalse();
+    }
+}
