@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param outOfBandTotal their sum, in words
  * @param coolestC lowest temperature of lines and band, °C
  * @param warmestC highest, °C
+ * @param bothDegrees whether its temperatures are marked in degrees Fahrenheit beside those in degrees Celsius
  */
 public record CabinChart(
         String title,
@@ -34,7 +35,8 @@ public record CabinChart(
         List<Sleep> sleeps,
         List<Double> day,
         List<Double> outsideC,
-        List<Double> cabinC)
+        List<Double> cabinC,
+        boolean bothDegrees)
         implements ChartModel {
     public static final String OUTSIDE = "outside";
     public static final String CABIN = "cabin";
@@ -91,7 +93,8 @@ public record CabinChart(
                 sleeps,
                 CurvePath.days(history.outsideC()),
                 outsideC,
-                cabinC);
+                cabinC,
+                false);
     }
 
     private static String total(List<Sleep> sleeps) {

@@ -27,6 +27,7 @@ import java.util.stream.Stream;
  * @param highestUseW highest stack of uses, W
  * @param coolestC lowest temperature of both days, °C
  * @param warmestC highest, °C
+ * @param bothDegrees whether its temperatures are marked in degrees Fahrenheit beside those in degrees Celsius
  */
 public record DayChart(
         String title,
@@ -42,7 +43,8 @@ public record DayChart(
         double warmestC,
         List<String> sources,
         List<String> uses,
-        List<Day> days)
+        List<Day> days,
+        boolean bothDegrees)
         implements ChartModel {
     /** The use that was asked for and not delivered. */
     public static final String UNSERVED = Account.UNSERVED.label();
@@ -105,7 +107,8 @@ public record DayChart(
                 temperatures.length == 0 ? 0 : temperatures[temperatures.length - 1],
                 sources,
                 uses,
-                days);
+                days,
+                false);
     }
 
     /** The same with low panels. */
@@ -124,7 +127,8 @@ public record DayChart(
                 warmestC,
                 sources,
                 uses,
-                days);
+                days,
+                bothDegrees);
     }
 
     private static Day day(DayProfile profile, List<String> sources, List<String> uses) {

@@ -21,6 +21,7 @@ import java.util.stream.DoubleStream;
  * @param temperatures names of the lines above
  * @param currents names of the lines below
  * @param limits what ruled, the longest first
+ * @param bothDegrees whether its temperatures are marked in degrees Fahrenheit beside those in degrees Celsius
  */
 public record DriveChart(
         String title,
@@ -34,7 +35,8 @@ public record DriveChart(
         List<String> temperatures,
         List<String> currents,
         List<Rule> limits,
-        List<Column> columns)
+        List<Column> columns,
+        boolean bothDegrees)
         implements ChartModel {
     private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
 
@@ -111,7 +113,8 @@ public record DriveChart(
                 rules,
                 day.drives().stream()
                         .map(drive -> column(drive, temperatures, currents, rules))
-                        .toList());
+                        .toList(),
+                false);
     }
 
     private static Column column(Drive drive, List<String> temperatures, List<String> currents, List<Rule> rules) {

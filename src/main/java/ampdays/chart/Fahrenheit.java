@@ -2,6 +2,7 @@ package ampdays.chart;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,7 +26,76 @@ public final class Fahrenheit {
             return new OperatingPoints(
                     points.title(),
                     points.subtitle(),
-                    points.units().stream().map(Fahrenheit::unit).toList());
+                    points.units().stream()
+                            .map(unit -> unit(unit, Fahrenheit::label))
+                            .toList());
+        }
+        return chart;
+    }
+
+    /** Charts with degrees Celsius, and those of Fahrenheit in brackets behind. */
+    public static ChartModel beside(ChartModel chart) {
+        if (chart instanceof DayChart c) {
+            return new DayChart(
+                    c.title(),
+                    c.subtitle(),
+                    c.socLabel(),
+                    c.powerLabel(),
+                    both(c.temperatureLabel()),
+                    c.low(),
+                    c.reservePercent(),
+                    c.highestSourceW(),
+                    c.highestUseW(),
+                    c.coolestC(),
+                    c.warmestC(),
+                    c.sources(),
+                    c.uses(),
+                    c.days(),
+                    true);
+        }
+        if (chart instanceof DriveChart c) {
+            return new DriveChart(
+                    c.title(),
+                    c.subtitle(),
+                    both(c.temperatureLabel()),
+                    c.currentLabel(),
+                    c.limitLabel(),
+                    c.coolestC(),
+                    c.warmestC(),
+                    c.highestA(),
+                    c.temperatures(),
+                    c.currents(),
+                    c.limits(),
+                    c.columns(),
+                    true);
+        }
+        if (chart instanceof CabinChart c) {
+            return new CabinChart(
+                    c.title(),
+                    c.subtitle(),
+                    both(c.temperatureLabel()),
+                    both(c.comfortLabel()),
+                    c.outOfBandLabel(),
+                    c.outOfBandTotal(),
+                    c.days(),
+                    c.comfortLowC(),
+                    c.comfortHighC(),
+                    c.coolestC(),
+                    c.warmestC(),
+                    c.nights(),
+                    c.sleeps(),
+                    c.day(),
+                    c.outsideC(),
+                    c.cabinC(),
+                    true);
+        }
+        if (chart instanceof OperatingPoints points) {
+            return new OperatingPoints(
+                    points.title(),
+                    points.subtitle(),
+                    points.units().stream()
+                            .map(unit -> unit(unit, Fahrenheit::both))
+                            .toList());
         }
         return chart;
     }
@@ -54,7 +124,8 @@ public final class Fahrenheit {
                                 all(d.outsideC()),
                                 all(d.cabinC()),
                                 d.asleep()))
-                        .toList());
+                        .toList(),
+                false);
     }
 
     private static DriveChart drive(DriveChart c) {
@@ -78,7 +149,8 @@ public final class Fahrenheit {
                                 d.temperatureC().stream().map(Fahrenheit::all).toList(),
                                 d.currentA(),
                                 d.ruled()))
-                        .toList());
+                        .toList(),
+                false);
     }
 
     private static CabinChart cabin(CabinChart c) {
@@ -98,16 +170,17 @@ public final class Fahrenheit {
                 c.sleeps(),
                 c.day(),
                 all(c.outsideC()),
-                all(c.cabinC()));
+                all(c.cabinC()),
+                false);
     }
 
-    private static OperatingPoints.Unit unit(OperatingPoints.Unit u) {
+    private static OperatingPoints.Unit unit(OperatingPoints.Unit u, UnaryOperator<String> worded) {
         return new OperatingPoints.Unit(
                 u.heading(),
                 u.xLabel(),
                 u.yLabel(),
-                label(u.coldLabel()),
-                label(u.hotLabel()),
+                worded.apply(u.coldLabel()),
+                worded.apply(u.hotLabel()),
                 u.capLabel(),
                 u.rpm(),
                 u.coldA(),
@@ -127,6 +200,15 @@ public final class Fahrenheit {
                                 ? ""
                                 : " to " + written(found.group(2).substring(4))) + " °F"))
                 .replace("°C", "°F");
+    }
+
+    /** A label with the other degrees in brackets behind. */
+    static String both(String text) {
+        return CELSIUS.matcher(text).find()
+                ? CELSIUS.matcher(text)
+                        .replaceAll(
+                                found -> Matcher.quoteReplacement(found.group() + " (" + label(found.group()) + ")"))
+                : text.replace("°C", "°C (°F)");
     }
 
     private static String written(String celsius) {

@@ -91,7 +91,7 @@ final class OptionSheet {
     static String givesOut(RunResult run) {
         if (!Double.isNaN(run.daysToEmpty())) {
             long seconds = Math.round(run.daysToEmpty() * 86_400);
-            return "bank at its reserve, " + Say.moment(run, run.startEpochSecond() + seconds);
+            return "bank at reserve, " + Say.moment(run, run.startEpochSecond() + seconds);
         }
         return run.findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE && !isHeat(finding))

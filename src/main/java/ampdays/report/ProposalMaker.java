@@ -44,7 +44,10 @@ public final class ProposalMaker {
         parts.add(BreakEvenPart.of(material));
         parts.add(EnergyPart.of(material));
         AlternatorPart.of(material, say).ifPresent(parts::add);
-        material.studies().matters().map(MattersPart::of).ifPresent(parts::add);
+        material.studies()
+                .matters()
+                .map(matters -> MattersPart.of(matters, material.units()))
+                .ifPresent(parts::add);
         if (!material.studies().wiring().isEmpty()) {
             parts.add(WiringPart.of(material.studies().wiring(), say));
         }

@@ -8,6 +8,8 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Numbers and names as they are printed, the same everywhere in the document. */
 record Say(UnitSystem units) {
@@ -17,6 +19,8 @@ record Say(UnitSystem units) {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final double LEAST_WH = 5;
+    private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
+    private static final Pattern KELVINS = Pattern.compile("(\\d+(?:\\.\\d+)?) K\\b");
 
     static String day(LocalDate date) {
         return date.format(DAY);
@@ -72,6 +76,15 @@ record Say(UnitSystem units) {
 
     String length(double metres) {
         return units.show(Dimension.LENGTH, metres, 2);
+    }
+
+    /** A sentence of others with its temperatures, as all of them, in the units of the document. */
+    String sentence(String text) {
+        String degrees = DEGREES.matcher(text)
+                .replaceAll(found -> Matcher.quoteReplacement(celsius(Double.parseDouble(found.group(1)))));
+        return KELVINS.matcher(degrees)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        units.show(Dimension.TEMPERATURE_DIFFERENCE, Double.parseDouble(found.group(1)), 2)));
     }
 
     String mass(double kilograms) {

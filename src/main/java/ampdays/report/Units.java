@@ -4,11 +4,15 @@ import ampdays.chart.ChartModel;
 import ampdays.chart.Fahrenheit;
 import ampdays.units.UnitSystem;
 
-/** Charts in the units of the document; where both are wanted, charts have the metric ones. */
+/** Charts in the units of the document; where both are wanted, degrees Fahrenheit stand in brackets behind. */
 final class Units {
     private Units() {}
 
     static ChartModel of(ChartModel chart, UnitSystem units) {
-        return units == UnitSystem.US ? Fahrenheit.of(chart) : chart;
+        return switch (units) {
+            case METRIC -> chart;
+            case US -> Fahrenheit.of(chart);
+            case BOTH -> Fahrenheit.beside(chart);
+        };
     }
 }

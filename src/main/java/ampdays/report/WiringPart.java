@@ -30,8 +30,8 @@ final class WiringPart {
             blocks.add(new Heading(Wording.capital(result.option())));
             blocks.add(part.sheet(result));
             if (!result.findings().isEmpty()) {
-                blocks.add(new Points(
-                        result.findings().stream().map(WiringPart::point).toList()));
+                blocks.add(
+                        new Points(result.findings().stream().map(part::point).toList()));
             }
             if (!result.questions().isEmpty()) {
                 blocks.add(Points.of(result.questions()));
@@ -40,10 +40,10 @@ final class WiringPart {
         return Part.of("wiring", "Wiring and protection", blocks.stream());
     }
 
-    private static Point point(WiringFinding finding) {
+    private Point point(WiringFinding finding) {
         return new Point(
                 Wording.capital(finding.severity().name().toLowerCase(Locale.ROOT)) + ", " + finding.where() + ".",
-                finding.measured() + ". " + finding.remedy());
+                say.sentence(finding.measured() + ". " + finding.remedy()));
     }
 
     private Sheet sheet(WiringResult result) {

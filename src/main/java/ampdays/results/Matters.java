@@ -34,6 +34,12 @@ public record Matters(
         shares = List.copyOf(shares);
     }
 
+    /** The same with its inputs in other words. */
+    public Matters withInputs(List<Input> worded) {
+        return new Matters(
+                scenario, title, option, answer, unit, usual, cap, usualNights, worded, samples, seed, shares);
+    }
+
     /** Inputs that are not measured yet, by all that they do; those that do hardly anything are left out. */
     public List<Input> measureFirst() {
         return shares.stream()
@@ -64,6 +70,12 @@ public record Matters(
             double answerAtHigh,
             int nightsAtLow,
             int nightsAtHigh) {
+        /** The same with its ends and its usual value in other words. */
+        public Input worded(String newLow, String newUsual, String newHigh) {
+            return new Input(
+                    name, source, newLow, newUsual, newHigh, answerAtLow, answerAtHigh, nightsAtLow, nightsAtHigh);
+        }
+
         /** How far it moves the answer from one end to the other, its usual value among them. */
         public double swing(double usualAnswer) {
             return Math.max(usualAnswer, Math.max(answerAtLow, answerAtHigh))

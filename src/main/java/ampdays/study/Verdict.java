@@ -56,9 +56,11 @@ public final class Verdict {
             failing = failing.subList(1, failing.size());
         } else {
             RunResult best = best(others);
-            text.append(holding.size() == 1 ? " Only " : " ")
+            boolean only = holding.size() == 1;
+            text.append(only && !base.holds() ? " Only " : " ")
                     .append(listed(holding))
-                    .append(holding.size() == 1 ? " holds" : " hold");
+                    .append(only ? " holds" : " hold")
+                    .append(base.holds() ? " too" : "");
             if (holding.size() > 1) {
                 text.append("; ").append(quoted(best)).append(" does it best");
             }

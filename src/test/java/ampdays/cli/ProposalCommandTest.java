@@ -151,10 +151,7 @@ class ProposalCommandTest {
     /** Prices that the scenario says count where the shop names none; its defaults are never summed. */
     @Test
     void theShopsPricesGoBeforeThoseOfTheScenario() throws IOException {
-        Path van = StudiedVan.in(
-                own,
-                "{first-start: 07-01}",
-                """
+        Path van = StudiedVan.in(own, "{first-start: 07-01}", """
                   more solar: {solar.power: 700 W}
                   bigger bank: {battery.capacity: 800 Ah}
                   other cooler: {cooling.capacity: 3 kW}

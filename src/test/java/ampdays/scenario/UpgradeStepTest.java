@@ -32,7 +32,8 @@ class UpgradeStepTest {
         }
         String demo = Files.readString(Path.of("scenarios/desert-survey.yaml"));
         Path file = folder.resolve("van.yaml");
-        Files.writeString(file, demo.substring(0, demo.indexOf("options:")).replace("../weather-profiles/", "") + OPTIONS);
+        Files.writeString(
+                file, demo.substring(0, demo.indexOf("options:")).replace("../weather-profiles/", "") + OPTIONS);
         return ScenarioReader.read(file);
     }
 

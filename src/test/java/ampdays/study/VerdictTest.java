@@ -41,8 +41,17 @@ class VerdictTest {
                         run("a", Double.NaN, true, 10),
                         run("b", Double.NaN, true, 12)))
                 .isEqualTo(
-                        "As it is, the van holds, with 9 comfortable nights of 13. \"a\" and \"b\" hold; \"b\" does it"
-                                + " best, with 12 comfortable nights of 13.");
+                        "As it is, the van holds, with 9 comfortable nights of 13. \"a\" and \"b\" hold too; \"b\" does"
+                                + " it best, with 12 comfortable nights of 13.");
+    }
+
+    /** The base design holds as well, so no option is the only one. */
+    @Test
+    void oneOptionSleepsBetterThanABaseThatHolds() {
+        assertThat(verdict(run("as it is", Double.NaN, true, 9), run("a", Double.NaN, true, 12), run("b", 3, false, 9)))
+                .isEqualTo(
+                        "As it is, the van holds, with 9 comfortable nights of 13. \"a\" holds too, with 12 comfortable"
+                                + " nights of 13. It no longer holds with \"b\" (empty after 3.0 days).");
     }
 
     @Test

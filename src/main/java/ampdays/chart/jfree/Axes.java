@@ -96,6 +96,16 @@ final class Axes {
         return numbers(low, high, mostSteps, widened, Axes::plain);
     }
 
+    /** Temperatures, with degrees Fahrenheit in brackets behind those of Celsius where both are wanted. */
+    MarkedAxis degrees(double low, double high, int mostSteps, boolean both) {
+        return numbers(
+                low,
+                high,
+                mostSteps,
+                true,
+                value -> both ? plain(value) + " (" + plain(Math.rint(value * 9 / 5 + 32)) + ")" : plain(value));
+    }
+
     /** Sources up and uses down; both sides are told without a sign. */
     MarkedAxis upAndDown(double down, double up) {
         return numbers(-down, up, 6, true, value -> plain(Math.abs(value)));

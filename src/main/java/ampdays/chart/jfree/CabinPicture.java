@@ -43,7 +43,9 @@ record CabinPicture(CabinChart chart) implements Picture {
     private void temperatures(Pen pen, Rectangle2D area, double room) {
         Axes axes = new Axes(pen.style());
         Panel panel = new Panel(
-                        area, axes.tripDays(chart.days()), axes.numbers(chart.coolestC(), chart.warmestC(), 6, true))
+                        area,
+                        axes.tripDays(chart.days()),
+                        axes.degrees(chart.coolestC(), chart.warmestC(), 6, chart.bothDegrees()))
                 .withoutWordsBelow();
         chart.nights().forEach(night -> panel.shade(pen.graphics(), night.fromDay(), night.toDay(), Style.NIGHT));
         for (Sleep sleep : chart.sleeps()) {

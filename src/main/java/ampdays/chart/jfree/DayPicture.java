@@ -98,7 +98,7 @@ record DayPicture(DayChart chart) implements Picture {
         Panel warmth = new Panel(
                 strip(left, warmTop(), wide, warmHeight()),
                 axes.hours(),
-                axes.numbers(chart.coolestC(), chart.warmestC(), 3, true));
+                axes.degrees(chart.coolestC(), chart.warmestC(), 3, chart.bothDegrees()));
         shadeSleep(pen, warmth, day);
         warmth.line(places(day.outsideC().size(), false), day.outsideC(), OUTSIDE_LOOK);
         warmth.line(places(day.cabinC().size(), false), day.cabinC(), CABIN_LOOK);

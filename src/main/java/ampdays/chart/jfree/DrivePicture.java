@@ -69,7 +69,7 @@ record DrivePicture(DriveChart chart) implements Picture {
         return panel(
                         new Rectangle2D.Double(left, WARM_TOP, wide, WARM_HEIGHT),
                         clock(axes, column, wide),
-                        axes.numbers(chart.coolestC(), chart.warmestC(), 6, true))
+                        axes.degrees(chart.coolestC(), chart.warmestC(), 6, chart.bothDegrees()))
                 .withoutWordsBelow();
     }
 

@@ -1,0 +1,21 @@
+package ampdays.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.units.UnitSystem;
+import org.junit.jupiter.api.Test;
+
+/** Temperatures by hand: 77 °F are 25 °C, 20 K are 36 °F; identities of the scales. */
+class SayTest {
+    private static final String WORDS = "12 A in air of 25 °C; a joint of 0.20 mΩ is 20 K warmer; at -5 °C it stops";
+
+    @Test
+    void theWordsOfOthersHaveTheUnitsOfTheDocument() {
+        assertThat(new Say(UnitSystem.METRIC).sentence(WORDS)).isEqualTo(WORDS);
+        assertThat(new Say(UnitSystem.US).sentence(WORDS))
+                .isEqualTo("12 A in air of 77 °F; a joint of 0.20 mΩ is 36 °F warmer; at 23 °F it stops");
+        assertThat(new Say(UnitSystem.BOTH).sentence(WORDS))
+                .isEqualTo("12 A in air of 25 °C (77 °F); a joint of 0.20 mΩ is 20 K (36 °F) warmer; at -5 °C (23 °F)"
+                        + " it stops");
+    }
+}
