@@ -121,7 +121,16 @@ class ProposalCommandTest {
         Path shop = Files.writeString(
                 own.resolve("shop.yaml"),
                 "name: Invented\ncurrency: EUR\nprices: {battery: 500, solar: 300}\noptions: {less heat: 2350}\n");
-        assertThat(run("proposal", DEMO, "--brief", "--shop", shop.toString(), "--out", own.toString()))
+        assertThat(run(
+                        "proposal",
+                        DEMO,
+                        "--brief",
+                        "--paper",
+                        "letter",
+                        "--shop",
+                        shop.toString(),
+                        "--out",
+                        own.toString()))
                 .isZero();
         Map<String, List<String>> rows = options(Files.readString(own.resolve("proposal.html")));
         assertThat(Files.readString(own.resolve("proposal.html"))).doesNotContain("How sure it is");
@@ -130,6 +139,10 @@ class ProposalCommandTest {
         assertThat(rows.get("bigger bank")).contains("1,920 EUR");
         assertThat(rows.get("less heat")).contains("2,350 EUR");
         assertThat(rows.get("second alternator")).doesNotContain("0 EUR").contains("–");
+        // with a shop at its head and prices the client's page is one sheet too
+        try (PDDocument pdf = Loader.loadPDF(own.resolve("proposal.pdf").toFile())) {
+            assertThat(pdf.getNumberOfPages()).isEqualTo(2);
+        }
     }
 
     /** A trip without drives has no map; the page says why. */
