@@ -42,7 +42,6 @@ final class Gauge {
     private double finestStep = Double.MAX_VALUE;
     private final List<Stood> stood = new ArrayList<>();
     private long stuckSeconds;
-    private double bridged;
 
     /** A stretch of one value. */
     private record Stood(double value, long from, long to, int line) {}
@@ -60,11 +59,6 @@ final class Gauge {
         return track;
     }
 
-    /** Growth of a counter over stretches without rows. */
-    double bridged() {
-        return bridged;
-    }
-
     void clear() {
         track.clear();
         value = Double.NaN;
@@ -72,7 +66,6 @@ final class Gauge {
         runValue = Double.NaN;
         runRows = 0;
         stood.clear();
-        bridged = 0;
     }
 
     void unread(int line, String text) {
@@ -135,7 +128,6 @@ final class Gauge {
             }
             growth = next;
         }
-        bridged += afterGap ? growth : 0;
         track.grow(growth, at);
     }
 

@@ -122,10 +122,8 @@ public final class LogBuilder {
                 filled.stream().mapToLong(g -> g.track().firstMinute()).min().orElseThrow();
         long last = filled.stream().mapToLong(g -> g.track().lastMinute()).max().orElseThrow();
         Map<Signal, Track> tracks = new EnumMap<>(Signal.class);
-        Map<Signal, Double> bridged = new EnumMap<>(Signal.class);
         for (Gauge gauge : filled) {
             tracks.put(gauge.column().signal(), gauge.track());
-            bridged.put(gauge.column().signal(), gauge.bridged());
         }
         Device main = devices.values().stream()
                 .max(Comparator.comparingLong(
@@ -142,7 +140,7 @@ public final class LogBuilder {
                 main.longestGap(),
                 main.longestGapLine(),
                 map.time().zone());
-        return new MeteredLog(facts, tracks, bridged, traps);
+        return new MeteredLog(facts, tracks, traps);
     }
 
     private List<Trap> traps(List<Gauge> all) {

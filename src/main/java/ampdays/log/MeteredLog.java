@@ -10,7 +10,6 @@ import java.util.Set;
 public final class MeteredLog {
     private final Facts facts;
     private final Map<Signal, Track> tracks;
-    private final Map<Signal, Double> bridged;
     private final List<Trap> traps;
 
     /**
@@ -38,8 +37,7 @@ public final class MeteredLog {
             int longestGapLine,
             ZoneId zone) {}
 
-    MeteredLog(Facts facts, Map<Signal, Track> tracks, Map<Signal, Double> bridged, List<Trap> traps) {
-        this.bridged = new EnumMap<>(bridged);
+    MeteredLog(Facts facts, Map<Signal, Track> tracks, List<Trap> traps) {
         this.facts = facts;
         this.tracks = new EnumMap<>(tracks);
         this.traps = List.copyOf(traps);
@@ -80,11 +78,6 @@ public final class MeteredLog {
     public double seconds(Signal signal, int minute) {
         Track track = tracks.get(signal);
         return track == null ? 0 : track.seconds(facts.startEpochSecond() / 60 + minute);
-    }
-
-    /** What a counter grew by within stretches without rows, where it can be told; 0 for other signals. */
-    public double bridged(Signal signal) {
-        return bridged.getOrDefault(signal, 0.0);
     }
 
     /** Share of the log's time in which a signal was measured, 0 to 1; a level or counter stands for the usual interval. */

@@ -18,6 +18,9 @@ public record Quality(List<Coverage> coverage, List<Check> checks, double capaci
     /** Two ways to the same sum agree if they differ by less than this (common practice, no source). */
     private static final double AGREE = 0.05;
 
+    /** Share of the minutes between two entries of a counter in which the flow must be known (guess). */
+    private static final double TOLD = 0.9;
+
     private static final int HOUR = 60;
     private static final double LEAST_AH = 1;
     private static final double LEAST_WH = 10;
@@ -80,24 +83,33 @@ public record Quality(List<Coverage> coverage, List<Check> checks, double capaci
         return value < 0 ? 0 : value;
     }
 
+    /** Sums from one entry of the counter to the next, where the flow between them is told but for a little. */
     private static Optional<Check> check(MeteredLog log, Signal counter, String what, ByMinute flow) {
         if (!log.has(counter)) {
             return Optional.empty();
         }
         double summed = 0;
-        double measuredMinutes = 0;
-        double counted = -log.bridged(counter);
+        double counted = 0;
+        double since = 0;
+        int told = 0;
+        int entry = -1;
         for (int m = 0; m < log.minutes(); m++) {
-            double power = flow.at(m);
             double growth = log.value(counter, m);
-            counted += Double.isNaN(growth) ? 0 : growth;
-            if (!Double.isNaN(power)) {
-                summed += power / 60;
-                measuredMinutes++;
+            if (!Double.isNaN(growth)) {
+                if (entry >= 0 && told >= TOLD * (m - entry)) {
+                    counted += growth;
+                    summed += since / told * (m - entry);
+                }
+                entry = m;
+                since = 0;
+                told = 0;
             }
+            double power = flow.at(m);
+            since += Double.isNaN(power) ? 0 : power / 60;
+            told += Double.isNaN(power) ? 0 : 1;
         }
         boolean ah = counter.dimension().symbols().get(0).equals("Ah");
-        boolean enough = measuredMinutes > 0 && Math.max(summed, counted) > (ah ? LEAST_AH : LEAST_WH);
+        boolean enough = Math.max(summed, counted) > (ah ? LEAST_AH : LEAST_WH);
         return enough ? Optional.of(new Check(what, summed, counted, ah ? "Ah" : "Wh")) : Optional.empty();
     }
 

@@ -55,7 +55,7 @@ class LogTimeTest {
         assertThat(TimeForm.of(form).orElseThrow().read(written, new long[2])).isFalse();
     }
 
-    /** Reference: java.time over every hour of five years, leap years among them. */
+    /** Reference: java.time over five years in steps of seven hours, leap years among them. */
     @Test
     void countsDaysAsTheCalendarDoes() {
         long[] read = new long[2];
