@@ -4,8 +4,8 @@ import ampdays.chart.LinesChart.Line;
 import ampdays.chart.LinesChart.Marks;
 import ampdays.chart.LinesChart.Panel;
 import ampdays.chart.LinesChart.XAxis;
+import ampdays.results.Reconciliation.Curves;
 import ampdays.results.Series;
-import ampdays.study.Reconciliation.Curves;
 import java.util.List;
 import java.util.stream.IntStream;
 

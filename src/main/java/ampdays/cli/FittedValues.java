@@ -1,9 +1,6 @@
 package ampdays.cli;
 
-import ampdays.scenario.Kind;
-import ampdays.scenario.Registry;
-import ampdays.study.Reconciliation.Fitted;
-import ampdays.units.Dimension;
+import ampdays.results.Reconciliation.Fitted;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -14,9 +11,7 @@ final class FittedValues {
 
     /** A number in the unit of a value's key. */
     static String show(Fitted value, double base) {
-        Kind kind = Registry.parameter(value.path()).orElseThrow().kind();
-        Dimension dimension = ((Kind.Measured) kind).dimensions().get(0);
-        return dimension.show(base);
+        return value.in().show(base);
     }
 
     /** The half interval, to two digits. */

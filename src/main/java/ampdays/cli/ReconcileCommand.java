@@ -6,20 +6,23 @@ import ampdays.io.InputException;
 import ampdays.io.LogMapGuess;
 import ampdays.io.LogMapReader;
 import ampdays.io.LogReader;
+import ampdays.io.ReconcileFiles;
 import ampdays.log.LogMap;
 import ampdays.log.MeteredLog;
 import ampdays.log.Quality;
+import ampdays.results.LoggedDay;
 import ampdays.results.MinuteLog;
+import ampdays.results.Reconciliation;
+import ampdays.results.Reconciliation.Fitted;
 import ampdays.results.WholeFile;
 import ampdays.scenario.Scenario;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
-import ampdays.study.LoggedDay;
+import ampdays.study.LoggedDays;
 import ampdays.study.LoggedTrip;
 import ampdays.study.Reconcile;
-import ampdays.study.Reconciliation;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -28,6 +31,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -78,7 +82,8 @@ final class ReconcileCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Folder for the chart; without it, a folder in out/ named after the scenario.")
+            description =
+                    "Folder for chart, tables and JSON document; without it, a folder in out/ named after the scenario.")
     private Path out;
 
     @Option(
@@ -87,6 +92,9 @@ final class ReconcileCommand implements Callable<Integer> {
             description = "Write the values by the log to this file, as an option of the scenario. Never overwrites a"
                     + " file.")
     private Path patch;
+
+    @Option(names = "--json", description = "Print one JSON document, and nothing else, on standard output.")
+    private boolean json;
 
     @Override
     public Integer call() throws IOException, InputException, UsageException {
@@ -113,56 +121,45 @@ final class ReconcileCommand implements Callable<Integer> {
         RunPlan plan = dates.loaded().plan(new RunPlan.Maker(Outputs.STEP_SECONDS), dates.variant());
         LoggedTrip trip = LoggedTrip.of(metered, plan, first);
         MinuteLog promised = Simulator.record(plan, 0, plan.clock().steps());
-        List<LoggedDay> days = LoggedDay.of(trip, promised);
+        List<LoggedDay> days = LoggedDays.of(trip, promised);
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
-        ReconcileScreen print = new ReconcileScreen(screen, metered);
-        print.quality(Quality.of(metered), built.design().bank());
-        print.days(days, trip.missing(), first);
-        if (days.isEmpty() || !metered.hasBank()) {
-            nothingToPatch(screen);
+        Quality quality = Quality.of(metered);
+        Optional<Reconciliation> found = days.isEmpty() || !metered.hasBank()
+                ? Optional.empty()
+                : Optional.of(Reconcile.of(
+                        dates.loaded().file().values(dates.variant().name()).orElseThrow(),
+                        trip,
+                        promised,
+                        dates.loaded().planner(Outputs.STEP_SECONDS)));
+        Scenario scenario = loaded.scenario();
+        ReconcileFiles files = new ReconcileFiles(
+                scenario.name(), scenario.title(), option, metered, quality, first, days, trip.missing(), found);
+        Path folder = out == null ? Path.of("out", scenario.name(), "reconcile") : out;
+        files.write(folder);
+        if (found.isPresent()) {
+            new ChartRenderer()
+                    .writeAll(
+                            new TreeMap<>(Map.of(
+                                    "promise-and-log",
+                                    LogChart.of(scenario.title(), found.get().curves()))),
+                            folder);
+        }
+        List<Fitted> fitted = found.map(Reconciliation::fitted).orElse(List.of());
+        String text = FittedValues.option(fitted, metered.facts().file());
+        if (patch != null && !fitted.isEmpty()) {
+            WholeFile.write(patch, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+        }
+        if (json) {
+            files.json(screen);
             return Exit.DONE;
         }
-        Reconciliation found = Reconcile.of(
-                dates.loaded().file().values(dates.variant().name()).orElseThrow(),
-                trip,
-                promised,
-                dates.loaded().planner(Outputs.STEP_SECONDS));
-        print.gap(found);
-        write(screen, loaded.scenario(), found);
+        ReconcileScreen print = new ReconcileScreen(screen, metered);
+        print.quality(quality, built.design().bank());
+        print.days(days, trip.missing(), first);
+        found.ifPresent(print::gap);
+        print.written(folder, found.isPresent());
+        print.patch(fitted.isEmpty() ? "" : text, patch);
         return Exit.DONE;
-    }
-
-    private void nothingToPatch(PrintWriter screen) {
-        if (patch != null) {
-            screen.println("Nothing was written to " + patch + ": the log tells no value of the scenario.");
-        }
-    }
-
-    private void write(PrintWriter screen, Scenario scenario, Reconciliation found) throws IOException {
-        Path folder = out == null ? Path.of("out", scenario.name(), "reconcile") : out;
-        new ChartRenderer()
-                .writeAll(
-                        new TreeMap<>(Map.of("promise-and-log", LogChart.of(scenario.title(), found.curves()))),
-                        folder);
-        screen.println("Chart: " + folder.resolve("promise-and-log") + ".svg and .png");
-        if (found.fitted().isEmpty()) {
-            nothingToPatch(screen);
-            return;
-        }
-        String text = FittedValues.option(found.fitted(), metered(log));
-        if (patch == null) {
-            screen.println("For the scenario (--patch FILE writes this to a file):");
-            screen.println();
-            screen.print(text);
-            screen.flush();
-        } else {
-            WholeFile.write(patch, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
-            screen.println("Wrote " + patch + ": the values by the log as an option; copy it into the scenario.");
-        }
-    }
-
-    private static String metered(Path log) {
-        return String.valueOf(log.getFileName());
     }
 
     private int guess(PrintWriter screen) throws IOException, InputException, UsageException {

@@ -4,10 +4,11 @@ import ampdays.battery.BankSpec;
 import ampdays.log.MeteredLog;
 import ampdays.log.Quality;
 import ampdays.log.Trap;
-import ampdays.study.LoggedDay;
-import ampdays.study.Reconciliation;
+import ampdays.results.LoggedDay;
+import ampdays.results.Reconciliation;
 import ampdays.units.Dimension;
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -137,7 +138,7 @@ final class ReconcileScreen {
         }
         out.println();
         if (!found.fitted().isEmpty()) {
-            out.println("By the log (± at 95 %, one percent for meter and model in it):");
+            out.println("By the log (± at 95 %, one percent for the scale of the meters or half a kelvin in it):");
             for (Reconciliation.Fitted value : found.fitted()) {
                 out.println(text(
                         "  %-28s %s ± %s; promised %s",
@@ -151,6 +152,26 @@ final class ReconcileScreen {
         out.println("What the log does not tell:");
         found.untold().forEach(line -> out.println("  " + line));
         out.println();
+    }
+
+    void written(Path folder, boolean chart) {
+        out.println((chart ? "Chart: " + folder.resolve("promise-and-log") + ".svg and .png; tables" : "Tables")
+                + " and " + folder.resolve("reconcile.json"));
+    }
+
+    /** @param text empty when there is nothing to patch */
+    void patch(String text, Path patch) {
+        if (patch == null && !text.isEmpty()) {
+            out.println("For the scenario (--patch FILE writes this to a file):");
+            out.println();
+            out.print(text);
+        } else if (patch != null) {
+            out.println(
+                    text.isEmpty()
+                            ? "Nothing was written to " + patch + ": the log tells no value of the scenario."
+                            : "Wrote " + patch + ": the values by the log as an option; copy it into the scenario.");
+        }
+        out.flush();
     }
 
     /** Thousands to two decimals, without a minus before zero. */

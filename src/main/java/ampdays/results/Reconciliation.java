@@ -1,6 +1,6 @@
-package ampdays.study;
+package ampdays.results;
 
-import ampdays.results.Series;
+import ampdays.units.Dimension;
 import java.util.List;
 
 /**
@@ -85,9 +85,11 @@ public record Reconciliation(
      * @param label in plain words
      * @param promised what the scenario has, in base units
      * @param value what the log tells
-     * @param plusMinus half of the 95 % interval, with one percent for meter and model in it
+     * @param plusMinus half of the 95 % interval, with one percent for the scale of a meter in it, or half a kelvin
+     * @param in what it is shown
      */
-    public record Fitted(String path, String label, Cause cause, double promised, double value, double plusMinus) {}
+    public record Fitted(
+            String path, String label, Cause cause, double promised, double value, double plusMinus, Dimension in) {}
 
     public double gapWh() {
         return promisedLeftWh - explainedLeftWh;

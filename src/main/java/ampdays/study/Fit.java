@@ -5,7 +5,6 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 import org.apache.commons.math3.exception.TooManyIterationsException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -40,13 +39,19 @@ final class Fit {
     /** Values found. */
     static final class Result {
         private final double[] values;
-        private final double[] standard;
+        private final double[] start;
         private final double[] residuals;
+        private final RealMatrix slopes;
+        private final int[] seen;
+        private final RealMatrix inverse;
 
-        Result(double[] values, double[] standard, double[] residuals) {
+        Result(double[] values, double[] start, double[] residuals, RealMatrix slopes) {
             this.values = values;
-            this.standard = standard;
+            this.start = start;
             this.residuals = residuals;
+            this.slopes = slopes;
+            this.seen = seen(slopes);
+            this.inverse = inverse(slopes, seen);
         }
 
         double value(int i) {
@@ -59,7 +64,43 @@ final class Fit {
 
         /** Standard error, if every observation is off by its own uncertainty and no other way; infinite if not told. */
         double standard(int i) {
-            return standard[i];
+            int place = Arrays.binarySearch(seen, i);
+            return place < 0 || inverse == null
+                    ? Double.POSITIVE_INFINITY
+                    : Math.sqrt(inverse.getEntry(place, place)) * Math.abs(start[i]);
+        }
+
+        /**
+         * Standard error by what the observations really are off by: those of one group may hang together, and some groups
+         * may be off by more than others. {@code (JᵀJ)⁻¹ (Σ sgᵀsg) (JᵀJ)⁻¹ G/(G − 1)} with {@code sg} the sum of residual times
+         * slope over a group, G groups. Source: H. White, 1980, A heteroskedasticity-consistent covariance matrix
+         * estimator, Econometrica 48; K.-Y. Liang and S. L. Zeger, 1986, Biometrika 73, for groups; from memory.
+         *
+         * @param group of each observation; those of one group stand together
+         */
+        double standard(int i, int... group) {
+            int place = Arrays.binarySearch(seen, i);
+            if (place < 0 || inverse == null) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double square = 0;
+            double sum = 0;
+            int groups = 0;
+            for (int row = 0; row < residuals.length; row++) {
+                double pull = 0;
+                for (int k = 0; k < seen.length; k++) {
+                    pull += inverse.getEntry(place, k) * slopes.getEntry(row, seen[k]);
+                }
+                sum += pull * residuals[row];
+                if (row + 1 == residuals.length || group[row + 1] != group[row]) {
+                    square += sum * sum;
+                    groups += sum == 0 ? 0 : 1;
+                    sum = 0;
+                }
+            }
+            return groups < 2
+                    ? Double.POSITIVE_INFINITY
+                    : Math.sqrt(square * groups / (groups - 1)) * Math.abs(start[i]);
         }
 
         /** Observation less model, over its uncertainty. */
@@ -78,18 +119,21 @@ final class Fit {
     static Result of(Model model, double[] observed, double[] u, double[] start, double[] low, double[] high) {
         double[] ones = new double[start.length];
         Arrays.fill(ones, 1);
+        double[] target = over(observed, u);
+        Best best = new Best();
         MultivariateJacobianFunction weighed = point -> {
             double[] values = bounded(point.toArray(), start, low, high);
             double[] base = over(model.at(values), u);
-            return new Pair<>(new ArrayRealVector(base, false), slopes(model, values, base, u, start, high));
+            RealMatrix slopes = slopes(model, values, base, u, start, high);
+            best.offer(values, less(target, base), slopes);
+            return new Pair<>(new ArrayRealVector(base, false), slopes);
         };
-        LeastSquaresOptimizer.Optimum found;
         try {
-            found = new LevenbergMarquardtOptimizer()
+            new LevenbergMarquardtOptimizer()
                     .withInitialStepBoundFactor(0.5)
                     .optimize(new LeastSquaresBuilder()
                             .model(weighed)
-                            .target(over(observed, u))
+                            .target(target)
                             .start(ones)
                             .maxEvaluations(MOST_RUNS)
                             .maxIterations(MOST_RUNS)
@@ -97,13 +141,38 @@ final class Fit {
                                     Math.abs(before.getCost() - now.getCost()) < 1e-7 * (1e-9 + before.getCost()))
                             .build());
         } catch (TooManyEvaluationsException | TooManyIterationsException e) {
-            throw new IllegalStateException("the fit does not come to an end", e);
+            // a search that only trembles about its end has found what there is
+            return best.result(start);
         }
-        double[] values = bounded(found.getPoint().toArray(), start, low, high);
-        return new Result(
-                values,
-                standard(found.getJacobian(), start),
-                found.getResiduals().toArray());
+        return best.result(start);
+    }
+
+    /** The point of least squares that was met. */
+    private static final class Best {
+        private double[] values = {};
+        private double[] residuals = {};
+        private RealMatrix slopes;
+        private double least = Double.POSITIVE_INFINITY;
+
+        void offer(double[] tried, double[] left, RealMatrix its) {
+            double squares = Arrays.stream(left).map(r -> r * r).sum();
+            if (squares < least) {
+                least = squares;
+                values = tried;
+                residuals = left;
+                slopes = its;
+            }
+        }
+
+        Result result(double... start) {
+            return new Result(values, start, residuals, slopes);
+        }
+    }
+
+    private static double[] less(double[] a, double... b) {
+        double[] less = new double[a.length];
+        Arrays.setAll(less, i -> a[i] - b[i]);
+        return less;
     }
 
     private static double[] bounded(double[] multiples, double[] start, double[] low, double[] high) {
@@ -135,14 +204,16 @@ final class Fit {
         return slopes;
     }
 
-    private static double[] standard(RealMatrix jacobian, double[] start) {
-        double[] standard = new double[start.length];
-        Arrays.fill(standard, Double.POSITIVE_INFINITY);
-        int[] seen = IntStream.range(0, start.length)
-                .filter(j -> jacobian.getColumnVector(j).getNorm() > UNSEEN)
+    private static int[] seen(RealMatrix slopes) {
+        return IntStream.range(0, slopes.getColumnDimension())
+                .filter(j -> slopes.getColumnVector(j).getNorm() > UNSEEN)
                 .toArray();
+    }
+
+    /** The inverse of JᵀJ over what is seen; null if that cannot be told apart. */
+    private static RealMatrix inverse(RealMatrix jacobian, int... seen) {
         if (seen.length == 0) {
-            return standard;
+            return null;
         }
         int[] rows = IntStream.range(0, jacobian.getRowDimension()).toArray();
         RealMatrix slopes = jacobian.getSubMatrix(rows, seen);
@@ -156,11 +227,13 @@ final class Fit {
                     .getSolver()
                     .getInverse();
             for (int j = 0; j < seen.length; j++) {
-                standard[seen[j]] = Math.sqrt(inverse.getEntry(j, j)) / lengths[j] * start[seen[j]];
+                for (int k = 0; k < seen.length; k++) {
+                    inverse.multiplyEntry(j, k, 1 / (lengths[j] * lengths[k]));
+                }
             }
+            return inverse;
         } catch (SingularMatrixException e) {
-            return standard;
+            return null;
         }
-        return standard;
     }
 }

@@ -2,22 +2,30 @@ package ampdays.study;
 
 import ampdays.results.Channel;
 import ampdays.results.MinuteLog;
+import ampdays.results.Reconciliation.Cause;
+import ampdays.results.Reconciliation.Fitted;
+import ampdays.scenario.Kind;
+import ampdays.scenario.Mark;
+import ampdays.scenario.Origin;
+import ampdays.scenario.Registry;
 import ampdays.scenario.ScenarioException;
+import ampdays.scenario.Value;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
 import ampdays.scenario.VariantBuilder;
 import ampdays.sim.Measured;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
-import ampdays.study.Reconciliation.Cause;
-import ampdays.study.Reconciliation.Fitted;
+import ampdays.units.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Finds values of the design with which a run under the logged flows gives the logged currents, voltage and state of charge,
@@ -26,13 +34,17 @@ import java.util.function.IntToDoubleFunction;
 final class FittedKnobs {
     private static final int BLOCK = 10;
     private static final int BLOCKS_AN_HOUR = 6;
+    private static final int VOLTS = 2;
     private static final int SOC = 3;
     private static final double NORMAL_95 = 1.96;
-    /** What the scale of meters and of the model itself is off by, which no scatter shows (guess). */
+    /** What meters of current and power are off by in scale: class 1 (IEC 60051); no scatter shows it. */
     private static final double METER = 0.01;
 
     /** A value whose 95 % interval is wider than this share of it is not told. */
     private static final double TOLD = 0.4;
+
+    /** By how much the sum of squares must rise without a limit for it to be told: four standard errors. */
+    private static final double CLEAR = 16;
 
     private static final String SECOND = "second-alternator.";
     private static final String CHARGER = "factory-alternator.charger";
@@ -56,7 +68,12 @@ final class FittedKnobs {
     private final double[] observed;
 
     /** A value that may be searched for. */
-    private record Knob(String path, String label, Cause cause, double low, double high, List<Double> tries) {}
+    private record Knob(String path, String label, Cause cause, double low, double high, List<Double> tries) {
+        /** The value at which a limit of the second alternator rules nothing. */
+        double ofNoEffect() {
+            return path.endsWith("cable") ? low : high;
+        }
+    }
 
     /**
      * Prepares.
@@ -80,6 +97,20 @@ final class FittedKnobs {
         }
     }
 
+    /** A design with a value of a log. */
+    static Values with(Values values, Fitted found) {
+        Origin origin = new Origin("log", 0, 0);
+        return values.with(
+                found.path(),
+                new Value(
+                        found.in().show(found.value()),
+                        found.value(),
+                        Optional.of(found.in()),
+                        Optional.of(Mark.MEASURED),
+                        "",
+                        origin));
+    }
+
     private double[] observe() {
         List<Double> all = new ArrayList<>();
         List<IntToDoubleFunction> columns = List.of(
@@ -90,14 +121,42 @@ final class FittedKnobs {
         for (int block = 0; (block + 1) * BLOCK <= logged.clock().steps(); block++) {
             for (int column = 0; column < columns.size(); column++) {
                 double value = observation(block, column, columns.get(column));
-                if (!Double.isNaN(value)) {
+                if (!Double.isNaN(value) && !atAnEnd(block, column)) {
                     all.add(value);
                     blockOf.add(block);
                     columnOf.add(column);
                 }
             }
         }
-        return all.stream().mapToDouble(Double::doubleValue).toArray();
+        return offsetAside(all.stream().mapToDouble(Double::doubleValue).toArray());
+    }
+
+    /** Voltages less their mean, since a voltmeter or a table of resting voltages may be off by a constant. */
+    private double[] offsetAside(double... all) {
+        double mean = IntStream.range(0, all.length)
+                .filter(i -> columnOf.get(i) == VOLTS)
+                .mapToDouble(i -> all[i])
+                .average()
+                .orElse(0);
+        for (int i = 0; i < all.length; i++) {
+            all[i] -= columnOf.get(i) == VOLTS ? mean : 0;
+        }
+        return all;
+    }
+
+    /**
+     * A nearly full bank takes what it likes and an empty one gives what it can: such minutes are not held against a run,
+     * nor is a change of charge that begins or ends in them.
+     */
+    private boolean atAnEnd(int block, int column) {
+        int first = column == SOC ? block - BLOCKS_AN_HOUR : block;
+        for (int step = first * BLOCK; step < (block + 1) * BLOCK; step++) {
+            double soc = logged.soc(step);
+            if (soc >= LoggedFlows.NEARLY_FULL || soc <= logged.clock().reserveShare()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A mean; of the state of charge, whose error adds up, the change since the hour before, once an hour. */
@@ -134,7 +193,7 @@ final class FittedKnobs {
         for (int i = 0; i < modelled.length; i++) {
             modelled[i] = observation(blockOf.get(i), columnOf.get(i), columns.get(columnOf.get(i)));
         }
-        return modelled;
+        return offsetAside(modelled);
     }
 
     /** What was found. */
@@ -146,6 +205,7 @@ final class FittedKnobs {
         while (!knobs.isEmpty()) {
             List<Fitted> found = fitted(knobs, from, u);
             int worst = leastTold(found);
+            worst = worst < 0 ? withoutEffect(knobs, found, u) : worst;
             if (worst < 0) {
                 return found;
             }
@@ -170,6 +230,20 @@ final class FittedKnobs {
         return worst;
     }
 
+    /** A limit of the second alternator that the run does as well without; −1 if there is none. */
+    private int withoutEffect(List<Knob> knobs, List<Fitted> found, double... u) {
+        double[] at = found.stream().mapToDouble(Fitted::value).toArray();
+        double least = misfit(knobs, u, at);
+        for (int i = 0; i < at.length; i++) {
+            double[] without = at.clone();
+            without[i] = knobs.get(i).ofNoEffect();
+            if (knobs.get(i).path().startsWith(SECOND) && misfit(knobs, u, without) - least < CLEAR) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     private List<Knob> candidates() {
         List<Knob> knobs = new ArrayList<>();
         if (columnOf.contains(0) && values.has("second-alternator")) {
@@ -188,11 +262,11 @@ final class FittedKnobs {
         if (columnOf.contains(1) && values.has("factory-alternator")) {
             knobs.add(new Knob(CHARGER, "DC-DC charger", Cause.SETTINGS, 1, 500, List.of(1.0, 0.85, 0.7, 0.5, 0.3)));
         }
-        if (columnOf.contains(3)) {
+        if (columnOf.contains(SOC)) {
             knobs.add(new Knob(
                     "battery.capacity", "size of the bank", Cause.BANK, 5, 20_000, List.of(1.0, 0.9, 0.8, 0.65, 0.5)));
         }
-        if (columnOf.contains(2)) {
+        if (columnOf.contains(VOLTS)) {
             knobs.add(new Knob(
                     "battery.resistance", "resistance of the bank", Cause.BANK, 1e-5, 1, List.of(1.0, 1.5, 2.5)));
         }
@@ -208,6 +282,7 @@ final class FittedKnobs {
             scale(first, column, u);
         }
         Fit.Result second = Fit.of(model, observed, u, first.values(), low, high);
+        int[] hours = blockOf.stream().mapToInt(block -> block / BLOCKS_AN_HOUR).toArray();
         List<Fitted> fitted = new ArrayList<>();
         for (int i = 0; i < knobs.size(); i++) {
             Knob knob = knobs.get(i);
@@ -217,9 +292,17 @@ final class FittedKnobs {
                     knob.cause(),
                     promised(knob.path()),
                     second.value(i),
-                    Math.hypot(NORMAL_95 * second.standard(i), METER * second.value(i))));
+                    Math.hypot(
+                            NORMAL_95 * Math.max(second.standard(i), second.standard(i, hours)),
+                            METER * second.value(i)),
+                    usual(knob.path())));
         }
         return fitted;
+    }
+
+    private static Dimension usual(String path) {
+        Kind kind = Registry.parameter(path).orElseThrow().kind();
+        return ((Kind.Measured) kind).dimensions().get(0);
     }
 
     private double promised(String path) {
@@ -228,22 +311,27 @@ final class FittedKnobs {
 
     /**
      * Where the search begins: of each knob the best of some values in turn; of the second alternator, whose limits leave no
-     * trace where another rules, the one knob that alone explains most, as far as it does.
+     * trace where another rules, the one knob that explains most when all but the others of its kind are searched with it.
      */
     private double[] scanned(List<Knob> knobs, double... u) {
-        double[] best = knobs.stream().mapToDouble(k -> promised(k.path())).toArray();
-        for (int i = 0; i < knobs.size(); i++) {
-            best = knobs.get(i).path().startsWith(SECOND) ? best : bestTry(knobs, i, best, u);
+        double[] together = knobs.stream().mapToDouble(k -> promised(k.path())).toArray();
+        int[] others = IntStream.range(0, knobs.size())
+                .filter(i -> !knobs.get(i).path().startsWith(SECOND))
+                .toArray();
+        for (int other : others) {
+            together = bestTry(knobs, other, together, u);
         }
-        double[] together = best;
+        double[] best = together;
         double least = misfit(knobs, u, best);
         for (int i = 0; i < knobs.size(); i++) {
             if (knobs.get(i).path().startsWith(SECOND)) {
-                double[] alone = alone(knobs, i, bestTry(knobs, i, together, u), u);
-                double misfit = misfit(knobs, u, alone);
+                int[] free =
+                        IntStream.concat(IntStream.of(i), Arrays.stream(others)).toArray();
+                double[] found = free(knobs, bestTry(knobs, i, together, u), u, free);
+                double misfit = misfit(knobs, u, found);
                 if (misfit < least) {
                     least = misfit;
-                    best = alone;
+                    best = found;
                 }
             }
         }
@@ -265,19 +353,22 @@ final class FittedKnobs {
         return best;
     }
 
-    /** The best value of one knob, the others as they are. */
-    private double[] alone(List<Knob> knobs, int knob, double[] from, double... u) {
-        Fit.Model model = one -> {
-            double[] tried = from.clone();
-            tried[knob] = one[0];
-            return modelled(knobs, tried);
-        };
-        Knob of = knobs.get(knob);
-        Fit.Result found = Fit.of(
-                model, observed, u, new double[] {from[knob]}, new double[] {of.low()}, new double[] {of.high()});
-        double[] best = from.clone();
-        best[knob] = found.value(0);
-        return best;
+    /** The best values of some knobs, the others as they are. */
+    private double[] free(List<Knob> knobs, double[] from, double[] u, int... free) {
+        Fit.Model model = some -> modelled(knobs, with(from, some, free));
+        double[] start = Arrays.stream(free).mapToDouble(i -> from[i]).toArray();
+        double[] low = Arrays.stream(free).mapToDouble(i -> knobs.get(i).low()).toArray();
+        double[] high =
+                Arrays.stream(free).mapToDouble(i -> knobs.get(i).high()).toArray();
+        return with(from, Fit.of(model, observed, u, start, low, high).values(), free);
+    }
+
+    private static double[] with(double[] all, double[] some, int... places) {
+        double[] with = all.clone();
+        for (int i = 0; i < places.length; i++) {
+            with[places[i]] = some[i];
+        }
+        return with;
     }
 
     private double misfit(List<Knob> knobs, double[] u, double... tried) {

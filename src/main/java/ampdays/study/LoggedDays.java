@@ -1,27 +1,16 @@
 package ampdays.study;
 
 import ampdays.results.Channel;
+import ampdays.results.LoggedDay;
 import ampdays.results.MinuteLog;
 import ampdays.sim.TripClock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
-/**
- * One day of a trip as promised and as logged. Sums run over the minutes that the log tells, on both sides; NaN where it
- * tells none.
- *
- * @param number of the day in the trip, from 0
- * @param coverage share of the day in which the log knows what went into and out of the bank, 0 to 1
- */
-public record LoggedDay(int number, double coverage, Flows promised, Flows logged) {
-    /**
-     * Energies at the bus.
-     *
-     * @param alternatorWh DC-DC charger and second alternator
-     * @param lowestSoc lowest state of charge, 0 to 1
-     */
-    public record Flows(double solarWh, double alternatorWh, double shoreWh, double useWh, double lowestSoc) {}
+/** A trip day by day as promised and as logged. */
+public final class LoggedDays {
+    private LoggedDays() {}
 
     /**
      * Days of which the log tells something.
@@ -50,13 +39,13 @@ public record LoggedDay(int number, double coverage, Flows promised, Flows logge
         return new LoggedDay(
                 number,
                 coverage,
-                new Flows(
+                new LoggedDay.Flows(
                         sumWh(from, to, s -> promised.get(Channel.SOLAR, s), logged::solarW),
                         sumWh(from, to, s -> alternatorsW(promised, s), alternators),
                         sumWh(from, to, s -> promised.get(Channel.SHORE, s), logged::shoreW),
                         sumWh(from, to, s -> useW(promised, s), logged::useW),
                         lowest(from, to, s -> promised.get(Channel.STATE_OF_CHARGE, s) / 100, logged::soc)),
-                new Flows(
+                new LoggedDay.Flows(
                         sumWh(from, to, logged::solarW, logged::solarW),
                         sumWh(from, to, alternators, alternators),
                         sumWh(from, to, logged::shoreW, logged::shoreW),

@@ -9,7 +9,14 @@ import java.util.function.IntToDoubleFunction;
 /** What of a log can take the place of what a plan works out. */
 final class LoggedFlows {
     /** A nearly full bank takes less than the panels could give, so that their power is no longer told. */
-    private static final double NEARLY_FULL = 0.97;
+    static final double NEARLY_FULL = 0.97;
+
+    /** Sun within so long before and after tells what a nearly full bank hides (guess). */
+    private static final int SUN_MINUTES = 720;
+
+    private static final double LEAST_SUN_WH = 20;
+    /** Noise of the meters may make the use of a minute negative; what is left of it after so long is dropped (guess). */
+    private static final int CARRY_MINUTES = 60;
 
     private static final double RUNS_W = 20;
     private static final double STANDS_W = 5;
@@ -25,11 +32,60 @@ final class LoggedFlows {
     }
 
     Measured use(Measured other) {
-        return other.withUse(steps(logged::useW));
+        return other.withUse(carried(steps(logged::useW)));
+    }
+
+    /** A use below zero is taken off that of the next minutes, so that the sum stays that of the log. */
+    static double[] carried(double... useW) {
+        double[] carried = new double[useW.length];
+        double owed = 0;
+        for (int step = 0; step < useW.length; step++) {
+            owed = step % CARRY_MINUTES == 0 || Double.isNaN(useW[step]) ? 0 : owed;
+            double left = useW[step] + owed;
+            carried[step] = left < 0 ? 0 : left;
+            owed = left < 0 ? left : 0;
+        }
+        return carried;
     }
 
     Measured solar(Measured other) {
-        return other.withSolar(steps(step -> logged.soc(step) >= NEARLY_FULL ? Double.NaN : logged.solarW(step)));
+        return other.withSolar(sunW());
+    }
+
+    /**
+     * What the panels could give: as logged, and where a nearly full bank hides it, the promise times what share of it came
+     * while nothing hid it within half a day before and after; at least what was logged.
+     */
+    private double[] sunW() {
+        int steps = logged.clock().steps();
+        double[] cameWh = new double[steps + 1];
+        double[] promisedWh = new double[steps + 1];
+        for (int step = 0; step < steps; step++) {
+            boolean open = !hidden(step) && !Double.isNaN(logged.solarW(step));
+            cameWh[step + 1] = cameWh[step] + (open ? logged.solarW(step) / 60 : 0);
+            promisedWh[step + 1] = promisedWh[step] + (open ? possibleW(step) / 60 : 0);
+        }
+        return steps(step -> {
+            if (!hidden(step)) {
+                return logged.solarW(step);
+            }
+            int from = Math.max(0, step - SUN_MINUTES);
+            int to = Math.min(steps, step + SUN_MINUTES);
+            double of = promisedWh[to] - promisedWh[from];
+            return of < LEAST_SUN_WH
+                    ? Double.NaN
+                    : Math.max(
+                            Double.isNaN(logged.solarW(step)) ? 0 : logged.solarW(step),
+                            possibleW(step) * (cameWh[to] - cameWh[from]) / of);
+        });
+    }
+
+    private boolean hidden(int step) {
+        return logged.soc(step) >= NEARLY_FULL;
+    }
+
+    private double possibleW(int step) {
+        return promised.get(Channel.SOLAR_POSSIBLE, step);
     }
 
     Measured engine(Measured other) {

@@ -3,24 +3,27 @@ package ampdays.study;
 import ampdays.log.Signal;
 import ampdays.results.Channel;
 import ampdays.results.MinuteLog;
+import ampdays.results.Reconciliation;
+import ampdays.results.Reconciliation.Cause;
+import ampdays.results.Reconciliation.Curves;
+import ampdays.results.Reconciliation.Fitted;
+import ampdays.results.Reconciliation.Share;
 import ampdays.results.Series;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
 import ampdays.sim.Measured;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
-import ampdays.study.Reconciliation.Cause;
-import ampdays.study.Reconciliation.Curves;
-import ampdays.study.Reconciliation.Fitted;
-import ampdays.study.Reconciliation.Share;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Divides the gap between a promise and a log among its causes.
@@ -51,7 +54,7 @@ public final class Reconcile {
                 .toArray();
         this.from = told.length == 0 ? 0 : told[0];
         this.to = told.length == 0 ? 0 : empty(promised, told[told.length - 1] + 1);
-        double soc = firstSoc();
+        double soc = firstSoc(FittedKnobs.plan(values, this.planner).variant().bankWh());
         boolean fromStart = from < 60;
         this.values = Double.isNaN(soc) || !fromStart ? values : values.with(START, soc);
     }
@@ -79,17 +82,28 @@ public final class Reconcile {
         return Math.min(end, (step / 60 + 1) * 60);
     }
 
-    private double firstSoc() {
+    /** State of charge before the first step, since a meter shows that after it; NaN when the log does not tell it. */
+    private double firstSoc(double bankWh) {
+        double charged = 0;
         for (int step = from; step < to; step++) {
+            charged += logged.bankW(step) / 60 / bankWh;
             if (!Double.isNaN(logged.soc(step))) {
-                return Math.min(1, logged.soc(step));
+                return Math.max(0, Math.min(1, logged.soc(step) - (Double.isNaN(charged) ? 0 : charged)));
             }
         }
         return Double.NaN;
     }
 
     private Reconciliation reconciled() {
-        List<Fitted> fitted = new FittedKnobs(values, logged, all(), v -> FittedKnobs.plan(v, planner)).find();
+        Function<Values, RunPlan> plans = v -> FittedKnobs.plan(v, planner);
+        FittedUse.Told use = FittedUse.of(values, logged, plans);
+        Values used = with(values, use.fitted());
+        FittedUse.Told setPoints = FittedSetPoints.of(used, logged, all(), plans);
+        Values lived = with(used, setPoints.fitted());
+        List<Fitted> fitted = Stream.of(
+                        new FittedKnobs(lived, logged, all(), plans).find(), use.fitted(), setPoints.fitted())
+                .flatMap(List::stream)
+                .toList();
         List<Cause> causes = causes(fitted);
         double[] left = new double[1 << causes.size()];
         for (int set = 0; set < left.length; set++) {
@@ -103,12 +117,22 @@ public final class Reconcile {
         return new Reconciliation(
                 left[0],
                 left[left.length - 1],
-                loggedLeftWh(fitted),
+                loggedLeftWh(causes, fitted, left[left.length - 1]),
                 shares,
                 fitted,
-                untold(fitted),
+                Stream.of(untold(fitted), use.untold(), setPoints.untold())
+                        .flatMap(List::stream)
+                        .toList(),
                 to / 1440.0,
                 curves(causes, fitted));
+    }
+
+    private static Values with(Values values, List<Fitted> found) {
+        Values changed = values;
+        for (Fitted value : found) {
+            changed = FittedKnobs.with(changed, value);
+        }
+        return changed;
     }
 
     private Measured all() {
@@ -149,7 +173,7 @@ public final class Reconcile {
                 case SETTINGS, CABLE, HEAT, BANK -> measured;
             };
             for (Fitted value : fitted) {
-                changed = value.cause() == cause ? changed.with(value.path(), value.value()) : changed;
+                changed = value.cause() == cause ? FittedKnobs.with(changed, value) : changed;
             }
         }
         RunPlan plan = FittedKnobs.plan(changed, planner);
@@ -168,7 +192,7 @@ public final class Reconcile {
                 hours(step -> then.get(Channel.STATE_OF_CHARGE, step) / 100),
                 hours(step -> explained.get(Channel.STATE_OF_CHARGE, step) / 100),
                 hours(logged::soc),
-                hours(step -> LoggedDay.useW(then, step)),
+                hours(step -> LoggedDays.useW(then, step)),
                 hours(logged::useW),
                 hours(step -> then.get(Channel.SOLAR, step)),
                 hours(logged::solarW),
@@ -198,20 +222,23 @@ public final class Reconcile {
         return lowest * bankWh - unservedWh;
     }
 
-    private double loggedLeftWh(List<Fitted> fitted) {
-        double lowest = Double.NaN;
-        for (int hour = from / 60; hour < to / 60; hour++) {
-            double soc = IntStream.range(60 * hour + 50, 60 * hour + 60)
-                    .mapToDouble(logged::soc)
-                    .average()
-                    .orElse(Double.NaN);
-            lowest = Double.isNaN(soc) || soc >= lowest ? lowest : soc;
-        }
-        Values changed = values;
-        for (Fitted value : fitted) {
-            changed = value.cause() == Cause.BANK ? changed.with(value.path(), value.value()) : changed;
-        }
-        return lowest * FittedKnobs.plan(changed, planner).variant().bankWh();
+    /**
+     * What the log itself has left: that of the run with every cause as logged, and by how much the state of charge of the
+     * log is off it within half an hour of the lowest point, which no noise of a single reading moves.
+     */
+    private double loggedLeftWh(List<Cause> causes, List<Fitted> fitted, double explainedLeftWh) {
+        RunPlan plan = plan(causes, (1 << causes.size()) - 1, fitted);
+        MinuteLog run = Simulator.record(plan, 0, to, CHANNELS);
+        int lowest = IntStream.range(from, to)
+                .boxed()
+                .min(Comparator.comparingDouble(step -> run.get(Channel.STATE_OF_CHARGE, step)))
+                .orElse(from);
+        double off = IntStream.range(Math.max(from, lowest - 30), Math.min(to, lowest + 30))
+                .mapToDouble(step -> logged.soc(step) - run.get(Channel.STATE_OF_CHARGE, step) / 100)
+                .filter(difference -> !Double.isNaN(difference))
+                .average()
+                .orElse(Double.NaN);
+        return explainedLeftWh + off * plan.variant().bankWh();
     }
 
     private List<String> untold(List<Fitted> fitted) {

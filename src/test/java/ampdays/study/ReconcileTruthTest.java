@@ -7,6 +7,8 @@ import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
 import ampdays.results.Channel;
 import ampdays.results.MinuteLog;
+import ampdays.results.Reconciliation;
+import ampdays.results.Reconciliation.Cause;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
@@ -14,7 +16,6 @@ import ampdays.scenario.VariantBuilder;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import ampdays.sim.SkyCompletion;
-import ampdays.study.Reconciliation.Cause;
 import ampdays.weather.WeatherSeries;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,8 +23,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 
 /**
  * Vans that differ from the promise in known ways, logged with the noise of a meter: the gap must come back to its causes,
@@ -42,6 +45,7 @@ class ReconcileTruthTest {
         promised = demo.with("trip.days", "4")
                 .with("trip.field days", "1-2")
                 .with("battery.capacity", "800 Ah")
+                .with("loads.laptops.when", "away")
                 .with("second-alternator.preset", "large frame")
                 .with("second-alternator.rated", "270 A")
                 .with("second-alternator.cap", "200 A");
@@ -95,7 +99,14 @@ class ReconcileTruthTest {
     /** Use, sun, bank and charger always differ, and of the second alternator one of cap, cable and output. */
     private static Map<Cause, Map<String, Double>> deviations(SplittableRandom random) {
         Map<Cause, Map<String, Double>> all = new EnumMap<>(Cause.class);
-        all.put(Cause.USE, Map.of("loads.lights.draw", random.nextDouble(5, 25)));
+        all.put(
+                Cause.USE,
+                Map.of(
+                        "loads.lights.draw", random.nextDouble(5, 25),
+                        "loads.alarms and monitors.draw", random.nextDouble(0.8, 3),
+                        "loads.laptops.use", random.nextDouble(2, 6),
+                        "cabin.set.asleep", random.nextDouble(24, 28),
+                        "cabin.set.awake", random.nextDouble(25, 29)));
         all.put(Cause.SUN, Map.of("solar.power", 400 * random.nextDouble(0.5, 0.9)));
         all.put(Cause.BANK, Map.of("battery.capacity", 800 * random.nextDouble(0.6, 0.95)));
         all.put(Cause.SETTINGS, Map.of("factory-alternator.charger", 40 * random.nextDouble(0.4, 0.9)));
@@ -134,41 +145,60 @@ class ReconcileTruthTest {
     }
 
     /**
-     * Every share within a tenth of the gap of its truth, and of all values at least nine in ten within their 95 % intervals.
-     * {@code -Dampdays.cases=200} runs more cases than a build has time for.
+     * In nine of ten cases every share within a tenth of the gap of its truth, and of each value nine in ten within their
+     * 95 % intervals; all of four cases. {@code -Dampdays.cases=200} runs more cases than a build has time for.
      */
     @Test
-    void knownDeviationsComeBackToTheirCauses() {
-        int told = 0;
+    void knownDeviationsComeBackToTheirCauses(TestReporter report) {
+        Map<String, int[]> within = new TreeMap<>();
+        List<String> astray = new ArrayList<>();
         List<String> missed = new ArrayList<>();
         for (int seed = 1; seed <= CASES; seed++) {
             Map<Cause, Map<String, Double>> deviations = deviations(new SplittableRandom(seed));
             List<Cause> causes = new ArrayList<>(deviations.keySet());
             int sets = 1 << causes.size();
-            Reconciliation found = reconciled(with(promised, deviations, sets - 1, causes), seed);
-            double[] left = new double[sets];
-            for (int set = 0; set < sets; set++) {
-                left[set] = leftWh(with(promised, deviations, set, causes), (int) Math.round(found.days() * 1440));
-            }
-            Map<Cause, Double> truth = new EnumMap<>(Cause.class);
-            double[] shares = Shapley.shares(left);
-            causes.forEach(cause -> truth.put(cause, shares[causes.indexOf(cause)]));
             Values built = with(promised, deviations, sets - 1, causes);
-            double tenth = 0.1 * Math.abs(left[0] - left[left.length - 1]);
-            for (Reconciliation.Share share : found.shares()) {
-                assertThat(share.wh())
-                        .as("seed " + seed + ", " + share.cause() + " of " + found.shares() + ", truth " + truth)
-                        .isCloseTo(truth.getOrDefault(share.cause(), 0.0), within(tenth));
+            Reconciliation found = reconciled(built, seed);
+            String wrong = astray(found, deviations, causes);
+            if (!wrong.isEmpty()) {
+                astray.add(seed + " " + wrong);
             }
             for (Reconciliation.Fitted value : found.fitted()) {
-                told++;
+                int[] counts = within.computeIfAbsent(value.path(), path -> new int[2]);
                 double off = value.value() - built.number(value.path());
-                if (Math.abs(off) > value.plusMinus()) {
+                boolean holds = Math.abs(off) <= value.plusMinus();
+                counts[0] += holds ? 1 : 0;
+                counts[1]++;
+                if (!holds) {
                     missed.add(seed + " " + value + ", off by " + off);
                 }
             }
         }
-        assertThat(told).isGreaterThanOrEqualTo(3 * CASES);
-        assertThat(missed.size()).as(told + " values, missed " + missed).isLessThanOrEqualTo(told / 10);
+        within.forEach((path, counts) -> report.publishEntry(path, counts[0] + " of " + counts[1] + " within"));
+        report.publishEntry(
+                "shares", (CASES - astray.size()) + " of " + CASES + " cases within a tenth; not: " + astray);
+        report.publishEntry("missed", missed.toString());
+        assertThat(within)
+                .containsKeys("loads.lights.draw", "loads.laptops.use", "cabin.set.asleep", "battery.capacity");
+        assertThat(astray).hasSizeLessThanOrEqualTo(CASES / 10);
+        assertThat(within)
+                .allSatisfy((path, counts) -> assertThat(10 * counts[0])
+                        .as(path + ", missed " + missed)
+                        .isGreaterThanOrEqualTo(9 * counts[1]));
+    }
+
+    /** Empty when every share lies within a tenth of the gap of its truth. */
+    private static String astray(Reconciliation found, Map<Cause, Map<String, Double>> deviations, List<Cause> causes) {
+        double[] left = new double[1 << causes.size()];
+        for (int set = 0; set < left.length; set++) {
+            left[set] = leftWh(with(promised, deviations, set, causes), (int) Math.round(found.days() * 1440));
+        }
+        Map<Cause, Double> truth = new EnumMap<>(Cause.class);
+        double[] shares = Shapley.shares(left);
+        causes.forEach(cause -> truth.put(cause, shares[causes.indexOf(cause)]));
+        double tenth = 0.1 * Math.abs(left[0] - left[left.length - 1]);
+        boolean holds = found.shares().stream()
+                .allMatch(share -> Math.abs(share.wh() - truth.getOrDefault(share.cause(), 0.0)) <= tenth);
+        return holds ? "" : found.shares() + ", truth " + truth;
     }
 }

@@ -24,7 +24,12 @@ final class SyntheticLog {
             Signal.STATE_OF_CHARGE,
             Signal.SOLAR_POWER,
             Signal.CHARGER_CURRENT,
-            Signal.SECOND_CURRENT);
+            Signal.SECOND_CURRENT,
+            Signal.COOLING_POWER,
+            Signal.REFRIGERATOR_POWER,
+            Signal.CABIN_TEMPERATURE);
+    /** A shunt of class 0.5 shows up to half a percent too much or too little, always the same. */
+    private static final double CLASS = 0.005;
 
     private final SplittableRandom random;
 
@@ -32,7 +37,10 @@ final class SyntheticLog {
         random = new SplittableRandom(seed);
     }
 
-    /** Noise of 10 mV, 0.3 A or 1 %, 2 W or 1 %, and steps of 10 mV, 0.1 A, 0.1 %, 1 W. */
+    /**
+     * Noise of 10 mV, 0.3 A or 1 %, 2 W or 1 %, 0.2 K, steps of 10 mV, 0.1 A, 0.1 %, 1 W, 0.1 K, and of each meter of a
+     * current or power an error of its scale, drawn once, within its class.
+     */
     static MeteredLog of(RunPlan truth, long seed) {
         return new SyntheticLog(seed).log(truth);
     }
@@ -45,15 +53,20 @@ final class SyntheticLog {
         LogBuilder builder = new LogBuilder(map, Map.of("", 60.0));
         int steps = truth.clock().steps();
         MinuteLog run = Simulator.record(truth, 0, steps);
+        double offV = random.nextDouble(-0.02, 0.02);
+        double[] scale = random.doubles(6, 1 - CLASS, 1 + CLASS).toArray();
         for (int step = 0; step < steps; step++) {
             double volts = run.get(Channel.BUS_VOLTAGE, step);
             builder.row("", step + 2, Long.toString(truth.clock().epochSecond(step)), new double[] {
-                read(volts, 0.01, 0, 0.01),
-                read(run.get(Channel.BANK_CURRENT, step), 0.3, 0.01, 0.1),
+                read(volts + offV, 0.01, 0, 0.01),
+                read(scale[0] * run.get(Channel.BANK_CURRENT, step), 0.3, 0.01, 0.1),
                 Math.min(1, read(run.get(Channel.STATE_OF_CHARGE, step) / 100, 0.001, 0, 0.001)),
-                read(run.get(Channel.SOLAR, step), 2, 0.01, 1),
-                read(run.get(Channel.FACTORY_ALTERNATOR, step) / volts, 0.3, 0.01, 0.1),
-                read(run.get(Channel.SECOND_ALTERNATOR, step) / volts, 0.3, 0.01, 0.1)
+                read(scale[1] * run.get(Channel.SOLAR, step), 2, 0.01, 1),
+                read(scale[2] * run.get(Channel.FACTORY_ALTERNATOR, step) / volts, 0.3, 0.01, 0.1),
+                read(scale[3] * run.get(Channel.SECOND_ALTERNATOR, step) / volts, 0.3, 0.01, 0.1),
+                read(scale[4] * run.get(Channel.COOLING, step), 2, 0.01, 1),
+                read(scale[5] * run.get(Channel.REFRIGERATOR, step), 1, 0.01, 1),
+                read(run.get(Channel.CABIN_AIR, step), 0.2, 0, 0.1)
             });
         }
         return builder.log("log.csv");

@@ -1,0 +1,264 @@
+package ampdays.io;
+
+import ampdays.log.MeteredLog;
+import ampdays.log.Quality;
+import ampdays.log.Trap;
+import ampdays.results.LoggedDay;
+import ampdays.results.Reconciliation;
+import ampdays.results.WholeFile;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+
+/**
+ * What a log says of a promise, as a JSON document and as tables. Their form is told in docs/OUTPUT.md.
+ *
+ * @param option that was built
+ * @param first day of the log that was the trip's first
+ * @param missing what the log lacks to tell the use
+ * @param found the gap; empty when the log does not tell the bank's power
+ */
+public record ReconcileFiles(
+        String scenario,
+        String title,
+        String option,
+        MeteredLog log,
+        Quality quality,
+        LocalDate first,
+        List<LoggedDay> days,
+        List<String> missing,
+        Optional<Reconciliation> found) {
+    private static final CSVFormat FORMAT =
+            CSVFormat.DEFAULT.builder().setRecordSeparator('\n').get();
+
+    public ReconcileFiles {
+        days = List.copyOf(days);
+        missing = List.copyOf(missing);
+    }
+
+    /** Writes {@code reconcile.json}, {@code log-days.csv}, {@code log-gap.csv} and {@code log-values.csv} into a folder. */
+    public void write(Path folder) throws IOException {
+        text(folder.resolve("log-days.csv"), this::days);
+        text(folder.resolve("log-gap.csv"), this::gap);
+        text(folder.resolve("log-values.csv"), this::values);
+        text(folder.resolve("reconcile.json"), this::json);
+    }
+
+    private void days(Writer writer) throws IOException {
+        FORMAT.printRecord(
+                writer,
+                "day",
+                "covered (%)",
+                "sun promised (Wh)",
+                "sun logged (Wh)",
+                "alternators promised (Wh)",
+                "alternators logged (Wh)",
+                "shore promised (Wh)",
+                "shore logged (Wh)",
+                "use promised (Wh)",
+                "use logged (Wh)",
+                "lowest state of charge promised (%)",
+                "lowest state of charge logged (%)");
+        for (LoggedDay day : days) {
+            LoggedDay.Flows promised = day.promised();
+            LoggedDay.Flows logged = day.logged();
+            FORMAT.printRecord(
+                    writer,
+                    first.plusDays(day.number()),
+                    Numbers.full(100 * day.coverage()),
+                    Numbers.full(promised.solarWh()),
+                    Numbers.full(logged.solarWh()),
+                    Numbers.full(promised.alternatorWh()),
+                    Numbers.full(logged.alternatorWh()),
+                    Numbers.full(promised.shoreWh()),
+                    Numbers.full(logged.shoreWh()),
+                    Numbers.full(promised.useWh()),
+                    Numbers.full(logged.useWh()),
+                    Numbers.full(100 * promised.lowestSoc()),
+                    Numbers.full(100 * logged.lowestSoc()));
+        }
+    }
+
+    private void gap(Writer writer) throws IOException {
+        FORMAT.printRecord(writer, "cause", "takes (Wh)");
+        if (found.isPresent()) {
+            for (Reconciliation.Share share : found.get().shares()) {
+                FORMAT.printRecord(writer, share.cause().label(), Numbers.full(share.wh()));
+            }
+            FORMAT.printRecord(writer, "not explained", Numbers.full(found.get().unexplainedWh()));
+        }
+    }
+
+    private void values(Writer writer) throws IOException {
+        FORMAT.printRecord(writer, "path", "what", "unit", "promised", "by the log", "half of the 95 % interval");
+        for (Reconciliation.Fitted value : found.map(Reconciliation::fitted).orElse(List.of())) {
+            FORMAT.printRecord(
+                    writer,
+                    value.path(),
+                    value.label(),
+                    unit(value),
+                    Numbers.full(value.promised()),
+                    Numbers.full(value.value()),
+                    Numbers.full(value.plusMinus()));
+        }
+    }
+
+    private static String unit(Reconciliation.Fitted value) {
+        return value.in().symbols().get(0);
+    }
+
+    /** Writes the document and a line end, and leaves the writer open. */
+    public void json(Writer writer) throws IOException {
+        try (JsonGenerator json = SummaryJson.generator(writer)) {
+            json.writeStartObject();
+            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
+            json.writeStringField("scenario", scenario);
+            json.writeStringField("title", title);
+            json.writeStringField("option", option);
+            log(json);
+            checks(json);
+            json.writeArrayFieldStart("days");
+            for (LoggedDay day : days) {
+                json.writeStartObject();
+                json.writeStringField("day", first.plusDays(day.number()).toString());
+                json.writeNumberField("covered", day.coverage());
+                flows(json, "promised", day.promised());
+                flows(json, "logged", day.logged());
+                json.writeEndObject();
+            }
+            json.writeEndArray();
+            texts(json, "missing", missing);
+            if (found.isPresent()) {
+                found(json, found.get());
+            } else {
+                json.writeNullField("gap");
+            }
+            json.writeEndObject();
+            json.writeRaw('\n');
+        }
+    }
+
+    private void log(JsonGenerator json) throws IOException {
+        MeteredLog.Facts facts = log.facts();
+        json.writeObjectFieldStart("log");
+        json.writeStringField("file", facts.file());
+        json.writeNumberField("rows", facts.rows());
+        json.writeStringField("from", Numbers.localStamp(log.epochSecond(0), facts.zone()));
+        json.writeStringField("to", Numbers.localStamp(log.epochSecond(log.minutes()), facts.zone()));
+        json.writeNumberField("usualSeconds", facts.usualSeconds());
+        json.writeNumberField("gaps", facts.gaps());
+        json.writeNumberField("gapSeconds", facts.gapSeconds());
+        json.writeNumberField("longestGapSeconds", facts.longestGapSeconds());
+        json.writeArrayFieldStart("covers");
+        for (Quality.Coverage covered : quality.coverage()) {
+            json.writeStartObject();
+            json.writeStringField("what", covered.signal().label());
+            json.writeNumberField("share", covered.share());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("doubtful");
+        for (Trap trap : log.traps()) {
+            json.writeStartObject();
+            json.writeNumberField("line", trap.line());
+            json.writeStringField("what", trap.text());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+    }
+
+    private void checks(JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("checks");
+        for (Quality.Check check : quality.checks()) {
+            json.writeStartObject();
+            json.writeStringField("what", check.what());
+            json.writeStringField("unit", check.unit());
+            number(json, "summed", check.summed());
+            number(json, "counted", check.counted());
+            json.writeBooleanField("agrees", check.agrees());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        number(json, "bankAhByCharge", quality.capacityAh());
+        json.writeStringField("signDoubt", quality.signDoubt().orElse(""));
+    }
+
+    private static void flows(JsonGenerator json, String name, LoggedDay.Flows flows) throws IOException {
+        json.writeObjectFieldStart(name);
+        number(json, "solarWh", flows.solarWh());
+        number(json, "alternatorWh", flows.alternatorWh());
+        number(json, "shoreWh", flows.shoreWh());
+        number(json, "useWh", flows.useWh());
+        number(json, "lowestSoc", flows.lowestSoc());
+        json.writeEndObject();
+    }
+
+    private static void found(JsonGenerator json, Reconciliation found) throws IOException {
+        json.writeObjectFieldStart("gap");
+        json.writeNumberField("days", found.days());
+        number(json, "promisedLeftWh", found.promisedLeftWh());
+        number(json, "explainedLeftWh", found.explainedLeftWh());
+        number(json, "loggedLeftWh", found.loggedLeftWh());
+        number(json, "gapWh", found.gapWh());
+        number(json, "notExplainedWh", found.unexplainedWh());
+        json.writeArrayFieldStart("causes");
+        for (Reconciliation.Share share : found.shares()) {
+            json.writeStartObject();
+            json.writeStringField("cause", share.cause().label());
+            number(json, "wh", share.wh());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeEndObject();
+        json.writeArrayFieldStart("values");
+        for (Reconciliation.Fitted value : found.fitted()) {
+            json.writeStartObject();
+            json.writeStringField("path", value.path());
+            json.writeStringField("what", value.label());
+            json.writeStringField("unit", unit(value));
+            number(json, "promised", value.promised());
+            number(json, "value", value.value());
+            number(json, "plusMinus", value.plusMinus());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        texts(json, "untold", found.untold());
+    }
+
+    private static void texts(JsonGenerator json, String name, List<String> texts) throws IOException {
+        json.writeArrayFieldStart(name);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
+    }
+
+    private static void number(JsonGenerator json, String name, double value) throws IOException {
+        if (Double.isFinite(value)) {
+            json.writeNumberField(name, value);
+        } else {
+            json.writeNullField(name);
+        }
+    }
+
+    /** What goes into a text file. */
+    private interface Body {
+        void writeTo(Writer writer) throws IOException;
+    }
+
+    private static void text(Path file, Body body) throws IOException {
+        WholeFile.write(file, out -> {
+            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            body.writeTo(writer);
+            writer.flush();
+        });
+    }
+}
