@@ -1,7 +1,5 @@
 package ampdays.study;
 
-import ampdays.results.Channel;
-import ampdays.results.MinuteLog;
 import ampdays.results.Reconciliation.Cause;
 import ampdays.results.Reconciliation.Fitted;
 import ampdays.scenario.Kind;
@@ -19,23 +17,16 @@ import ampdays.sim.Simulator;
 import ampdays.units.Dimension;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * Finds values of the design with which a run under the logged flows gives the logged currents, voltage and state of charge,
- * as means of ten minutes. What the log does not depend on is left as promised. Test: {@code ReconcileTruthTest}.
+ * Finds values of the design with which a run under the logged flows gives the logged currents, voltage and state of charge
+ * ({@link LoggedBlocks}). What the log does not depend on is left as promised. Test: {@code ReconcileTruthTest}.
  */
 final class FittedKnobs {
-    private static final int BLOCK = 10;
-    private static final int BLOCKS_AN_HOUR = 6;
-    private static final int VOLTS = 2;
-    private static final int SOC = 3;
     private static final double NORMAL_95 = 1.96;
     /** What meters of current and power are off by in scale: class 1 (IEC 60051); no scatter shows it. */
     private static final double METER = 0.01;
@@ -49,22 +40,10 @@ final class FittedKnobs {
     private static final String SECOND = "second-alternator.";
     private static final String CHARGER = "factory-alternator.charger";
 
-    /** What a column of observations is first thought to be off by: A, A, V, share (guess). */
-    private static final double[] FIRST_U = {0.5, 0.5, 0.02, 0.005};
-
-    /** An alternator that stands tells nothing of the meter, A. */
-    private static final double[] LEAST_TELLING = {1, 1, 0, 0};
-
-    private static final double LEAST_U = 1e-6;
-    private static final Set<Channel> CHANNELS = EnumSet.of(
-            Channel.SECOND_ALTERNATOR, Channel.FACTORY_ALTERNATOR, Channel.BUS_VOLTAGE, Channel.STATE_OF_CHARGE);
-
     private final Values values;
-    private final LoggedTrip logged;
     private final Measured flows;
     private final Function<Values, RunPlan> plans;
-    private final List<Integer> blockOf = new ArrayList<>();
-    private final List<Integer> columnOf = new ArrayList<>();
+    private final LoggedBlocks blocks;
     private final double[] observed;
 
     /** A value that may be searched for. */
@@ -83,10 +62,10 @@ final class FittedKnobs {
      */
     FittedKnobs(Values values, LoggedTrip logged, Measured flows, Function<Values, RunPlan> plans) {
         this.values = values;
-        this.logged = logged;
         this.flows = flows;
         this.plans = plans;
-        this.observed = observe();
+        this.blocks = new LoggedBlocks(logged);
+        this.observed = blocks.observed();
     }
 
     static RunPlan plan(Values values, Function<Variant, RunPlan> planner) {
@@ -111,96 +90,19 @@ final class FittedKnobs {
                         origin));
     }
 
-    private double[] observe() {
-        List<Double> all = new ArrayList<>();
-        List<IntToDoubleFunction> columns = List.of(
-                step -> logged.log().hasSecond() ? logged.secondW(step) / logged.volts(step) : Double.NaN,
-                step -> logged.log().hasCharger() ? logged.chargerW(step) / logged.volts(step) : Double.NaN,
-                logged::volts,
-                logged::soc);
-        for (int block = 0; (block + 1) * BLOCK <= logged.clock().steps(); block++) {
-            for (int column = 0; column < columns.size(); column++) {
-                double value = observation(block, column, columns.get(column));
-                if (!Double.isNaN(value) && !atAnEnd(block, column)) {
-                    all.add(value);
-                    blockOf.add(block);
-                    columnOf.add(column);
-                }
-            }
-        }
-        return offsetAside(all.stream().mapToDouble(Double::doubleValue).toArray());
-    }
-
-    /** Voltages less their mean, since a voltmeter or a table of resting voltages may be off by a constant. */
-    private double[] offsetAside(double... all) {
-        double mean = IntStream.range(0, all.length)
-                .filter(i -> columnOf.get(i) == VOLTS)
-                .mapToDouble(i -> all[i])
-                .average()
-                .orElse(0);
-        for (int i = 0; i < all.length; i++) {
-            all[i] -= columnOf.get(i) == VOLTS ? mean : 0;
-        }
-        return all;
-    }
-
-    /**
-     * A nearly full bank takes what it likes and an empty one gives what it can: such minutes are not held against a run,
-     * nor is a change of charge that begins or ends in them.
-     */
-    private boolean atAnEnd(int block, int column) {
-        int first = column == SOC ? block - BLOCKS_AN_HOUR : block;
-        for (int step = first * BLOCK; step < (block + 1) * BLOCK; step++) {
-            double soc = logged.soc(step);
-            if (soc >= LoggedFlows.NEARLY_FULL || soc <= logged.clock().reserveShare()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** A mean; of the state of charge, whose error adds up, the change since the hour before, once an hour. */
-    private static double observation(int block, int column, IntToDoubleFunction of) {
-        if (column != SOC) {
-            return mean(block, of);
-        }
-        return block < BLOCKS_AN_HOUR || block % BLOCKS_AN_HOUR != 0
-                ? Double.NaN
-                : mean(block, of) - mean(block - BLOCKS_AN_HOUR, of);
-    }
-
-    private static double mean(int block, IntToDoubleFunction of) {
-        double sum = 0;
-        for (int step = block * BLOCK; step < (block + 1) * BLOCK; step++) {
-            sum += of.applyAsDouble(step);
-        }
-        return sum / BLOCK;
-    }
-
     private double[] modelled(List<Knob> knobs, double... found) {
         Values changed = values;
         for (int i = 0; i < found.length; i++) {
             changed = changed.with(knobs.get(i).path(), found[i]);
         }
         RunPlan plan = plans.apply(changed).with(flows);
-        MinuteLog run = Simulator.record(plan, 0, plan.clock().steps(), CHANNELS);
-        List<IntToDoubleFunction> columns = List.of(
-                step -> run.get(Channel.SECOND_ALTERNATOR, step) / run.get(Channel.BUS_VOLTAGE, step),
-                step -> run.get(Channel.FACTORY_ALTERNATOR, step) / run.get(Channel.BUS_VOLTAGE, step),
-                step -> run.get(Channel.BUS_VOLTAGE, step),
-                step -> run.get(Channel.STATE_OF_CHARGE, step) / 100);
-        double[] modelled = new double[observed.length];
-        for (int i = 0; i < modelled.length; i++) {
-            modelled[i] = observation(blockOf.get(i), columnOf.get(i), columns.get(columnOf.get(i)));
-        }
-        return offsetAside(modelled);
+        return blocks.of(Simulator.record(plan, 0, plan.clock().steps(), LoggedBlocks.CHANNELS));
     }
 
     /** What was found. */
     List<Fitted> find() {
         List<Knob> knobs = candidates();
-        double[] u = new double[observed.length];
-        Arrays.setAll(u, i -> FIRST_U[columnOf.get(i)]);
+        double[] u = blocks.firstU();
         double[] from = knobs.isEmpty() ? new double[0] : scanned(knobs, u);
         while (!knobs.isEmpty()) {
             List<Fitted> found = fitted(knobs, from, u);
@@ -246,7 +148,7 @@ final class FittedKnobs {
 
     private List<Knob> candidates() {
         List<Knob> knobs = new ArrayList<>();
-        if (columnOf.contains(0) && values.has("second-alternator")) {
+        if (blocks.tells(LoggedBlocks.SECOND) && values.has("second-alternator")) {
             double rated = values.number(SECOND + "rated");
             knobs.add(new Knob(
                     SECOND + "cap", "regulator cap", Cause.SETTINGS, 5, 2000, List.of(1.0, 0.7, 0.5, 0.35, 0.25)));
@@ -259,14 +161,14 @@ final class FittedKnobs {
                     List.of(1.0, 0.85, 0.7, 0.55)));
             knobs.add(new Knob(SECOND + "cable", "cable and joints", Cause.CABLE, 1e-4, 0.5, List.of(1.0, 3.0, 9.0)));
         }
-        if (columnOf.contains(1) && values.has("factory-alternator")) {
+        if (blocks.tells(LoggedBlocks.CHARGER) && values.has("factory-alternator")) {
             knobs.add(new Knob(CHARGER, "DC-DC charger", Cause.SETTINGS, 1, 500, List.of(1.0, 0.85, 0.7, 0.5, 0.3)));
         }
-        if (columnOf.contains(SOC)) {
+        if (blocks.tells(LoggedBlocks.SOC)) {
             knobs.add(new Knob(
                     "battery.capacity", "size of the bank", Cause.BANK, 5, 20_000, List.of(1.0, 0.9, 0.8, 0.65, 0.5)));
         }
-        if (columnOf.contains(VOLTS)) {
+        if (blocks.tells(LoggedBlocks.VOLTS)) {
             knobs.add(new Knob(
                     "battery.resistance", "resistance of the bank", Cause.BANK, 1e-5, 1, List.of(1.0, 1.5, 2.5)));
         }
@@ -278,11 +180,9 @@ final class FittedKnobs {
         double[] high = knobs.stream().mapToDouble(Knob::high).toArray();
         Fit.Model model = found -> modelled(knobs, found);
         Fit.Result first = Fit.of(model, observed, u, start, low, high);
-        for (int column = 0; column < FIRST_U.length; column++) {
-            scale(first, column, u);
-        }
+        blocks.scale(first, u);
         Fit.Result second = Fit.of(model, observed, u, first.values(), low, high);
-        int[] hours = blockOf.stream().mapToInt(block -> block / BLOCKS_AN_HOUR).toArray();
+        int[] hours = blocks.hours();
         List<Fitted> fitted = new ArrayList<>();
         for (int i = 0; i < knobs.size(); i++) {
             Knob knob = knobs.get(i);
@@ -379,34 +279,5 @@ final class FittedKnobs {
             sum += off * off;
         }
         return sum;
-    }
-
-    /**
-     * Sets the uncertainty of a column to the scatter that the fit left, and the larger the more neighbours resemble each
-     * other, since they then tell less: a variance grows by (1 + r)/(1 − r) for a correlation r of each block with the next.
-     */
-    private void scale(Fit.Result fit, int column, double... u) {
-        double square = 0;
-        double product = 0;
-        int count = 0;
-        double before = 0;
-        for (int i = 0; i < u.length; i++) {
-            if (columnOf.get(i) == column && Math.abs(observed[i]) > LEAST_TELLING[column]) {
-                double residual = fit.residual(i);
-                square += residual * residual;
-                product += residual * before;
-                before = residual;
-                count++;
-            }
-        }
-        if (count < 2 || square == 0) {
-            return;
-        }
-        double scatter = Math.sqrt(square / count);
-        double r = Math.min(0.95, Math.max(0, product / square));
-        double times = scatter * Math.sqrt((1 + r) / (1 - r));
-        for (int i = 0; i < u.length; i++) {
-            u[i] = columnOf.get(i) == column ? Math.max(LEAST_U, u[i] * times) : u[i];
-        }
     }
 }

@@ -1,7 +1,10 @@
 package ampdays.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -79,6 +82,13 @@ class ReconcileCommandTest {
                 .as(err.toString())
                 .isZero();
         assertThat(folder.resolve("o/promise-and-log.svg")).isNotEmptyFile();
+        assertThat(folder.resolve("o/log-days.csv"))
+                .content()
+                .startsWith("day,covered (%),sun promised (Wh),sun logged (Wh),")
+                .contains("\n2026-07-09,100.0,")
+                .contains(",1800.0,");
+        assertThat(folder.resolve("o/log-gap.csv")).content().startsWith("cause,takes (Wh)\nuse,");
+        assertThat(folder.resolve("o/log-values.csv")).content().startsWith("path,what,unit,promised,by the log,");
         assertThat(out.toString())
                 .contains(
                         "log.csv: 576 rows from 2026-07-09 00:00 to 2026-07-11 00:00 (America/Phoenix), one every 300 s")
@@ -87,6 +97,28 @@ class ReconcileCommandTest {
                 .containsPattern("2026-07-09    100 %  [\\d.]+ / 1.80 +[\\d.]+ / 0.00 +[\\d.]+ / 1.44 +not told")
                 .containsPattern("2026-07-10    100 %");
         assertThat(Files.readAllBytes(log)).isEqualTo(before);
+    }
+
+    /** The document is that of the file, and stands alone on standard output. */
+    @Test
+    void theResultIsAJsonDocument() throws IOException {
+        String log = log("2026-07-09").toString();
+        Path o = folder.resolve("o");
+        assertThat(run("reconcile", VAN, "--log", log, "--map", map().toString(), "--out", o.toString(), "--json"))
+                .as(err.toString())
+                .isZero();
+        assertThat(out.toString()).isEqualTo(Files.readString(o.resolve("reconcile.json")));
+        JsonNode json = new ObjectMapper().readTree(out.toString());
+        assertThat(json.at("/log/rows").asLong()).isEqualTo(576);
+        assertThat(json.at("/log/covers/0/what").asText()).isEqualTo("bank voltage");
+        assertThat(json.at("/days/0/day").asText()).isEqualTo("2026-07-09");
+        assertThat(json.at("/days/0/logged/solarWh").asDouble()).isCloseTo(1800, within(1.0));
+        double sum = 0;
+        for (JsonNode cause : json.at("/gap/causes")) {
+            sum += cause.get("wh").asDouble();
+        }
+        assertThat(sum).isCloseTo(json.at("/gap/gapWh").asDouble(), within(1e-6));
+        assertThat(json.at("/untold").size()).isPositive();
     }
 
     /** Identity: the minutes of a run are a log without a gap; what is found is an option that a scenario takes in. */

@@ -14,7 +14,9 @@ import ampdays.sim.Simulator;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /** A log as a meter would have written it in a simulated van: a row a minute, with noise and rounding. */
 final class SyntheticLog {
@@ -42,11 +44,17 @@ final class SyntheticLog {
      * current or power an error of its scale, drawn once, within its class.
      */
     static MeteredLog of(RunPlan truth, long seed) {
-        return new SyntheticLog(seed).log(truth);
+        return new SyntheticLog(seed).log(truth, Set.of());
     }
 
-    private MeteredLog log(RunPlan truth) {
+    /** The same of a van that lacks some meters. */
+    static MeteredLog without(Set<Signal> lacking, RunPlan truth, long seed) {
+        return new SyntheticLog(seed).log(truth, lacking);
+    }
+
+    private MeteredLog log(RunPlan truth, Set<Signal> lacking) {
         List<Column> columns = SIGNALS.stream()
+                .filter(s -> !lacking.contains(s))
                 .map(s -> new Column(s, s.label(), "", 1, 0, "", true, null))
                 .toList();
         LogMap map = new LogMap(new Time("t", "", TimeForm.EPOCH_SECONDS, ZoneOffset.UTC, false), "", true, columns);
@@ -57,7 +65,7 @@ final class SyntheticLog {
         double[] scale = random.doubles(6, 1 - CLASS, 1 + CLASS).toArray();
         for (int step = 0; step < steps; step++) {
             double volts = run.get(Channel.BUS_VOLTAGE, step);
-            builder.row("", step + 2, Long.toString(truth.clock().epochSecond(step)), new double[] {
+            double[] shown = {
                 read(volts + offV, 0.01, 0, 0.01),
                 read(scale[0] * run.get(Channel.BANK_CURRENT, step), 0.3, 0.01, 0.1),
                 Math.min(1, read(run.get(Channel.STATE_OF_CHARGE, step) / 100, 0.001, 0, 0.001)),
@@ -67,7 +75,15 @@ final class SyntheticLog {
                 read(scale[4] * run.get(Channel.COOLING, step), 2, 0.01, 1),
                 read(scale[5] * run.get(Channel.REFRIGERATOR, step), 1, 0.01, 1),
                 read(run.get(Channel.CABIN_AIR, step), 0.2, 0, 0.1)
-            });
+            };
+            builder.row(
+                    "",
+                    step + 2,
+                    Long.toString(truth.clock().epochSecond(step)),
+                    IntStream.range(0, shown.length)
+                            .filter(i -> !lacking.contains(SIGNALS.get(i)))
+                            .mapToDouble(i -> shown[i])
+                            .toArray());
         }
         return builder.log("log.csv");
     }
