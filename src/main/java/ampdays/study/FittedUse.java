@@ -73,7 +73,15 @@ final class FittedUse {
     private double[] useW = {};
 
     /** What some loads were to use in each hour; no names for the refrigerator. */
-    private record Part(List<String> names, double[] watts) {
+    private static final class Part {
+        private final List<String> names;
+        private final double[] watts;
+
+        Part(List<String> names, double... watts) {
+            this.names = List.copyOf(names);
+            this.watts = watts;
+        }
+
         Part with(Part other) {
             List<String> all = new ArrayList<>(names);
             all.addAll(other.names);
@@ -130,7 +138,7 @@ final class FittedUse {
         }
         useW = use();
         List<Part> parts = parts();
-        boolean base = parts.stream().anyMatch(part -> part.names().stream().anyMatch(this::isBase));
+        boolean base = parts.stream().anyMatch(part -> part.names.stream().anyMatch(this::isBase));
         if (!base) {
             untold.add("the base load: the scenario has no load that is always on");
         }
@@ -192,7 +200,7 @@ final class FittedUse {
         if (values.has("refrigerator") && !logged.log().has(Signal.REFRIGERATOR_POWER)) {
             parts.add(new Part(List.of(""), means(step -> all.get(Channel.REFRIGERATOR, step))));
         }
-        parts.removeIf(part -> Arrays.stream(part.watts()).allMatch(w -> Math.abs(w) < LEAST_TIMES));
+        parts.removeIf(part -> Arrays.stream(part.watts).allMatch(w -> Math.abs(w) < LEAST_TIMES));
         return parts;
     }
 
@@ -283,7 +291,7 @@ final class FittedUse {
             double[] all = new double[hours + count];
             for (int part = 0; part < count; part++) {
                 for (int i = 0; i < hours; i++) {
-                    all[i] += times[part] * parts.get(part).watts()[i];
+                    all[i] += times[part] * parts.get(part).watts[i];
                 }
                 all[hours + part] = times[part];
             }
@@ -316,7 +324,7 @@ final class FittedUse {
             double plusMinus = plusMinus(times, i, parts.size());
             if (!(plusMinus <= TOLD * times.value(i))) {
                 untold.add(part.named() + ": too little beside the rest of the use");
-            } else if (part.names().size() > 1) {
+            } else if (part.names.size() > 1) {
                 untold.add(String.format(
                         Locale.ROOT,
                         "%s one by one, since they run at the same times: together they take %.2f ± %.2f of what was"
@@ -324,8 +332,8 @@ final class FittedUse {
                         part.named(),
                         times.value(i),
                         plusMinus));
-            } else if (!part.names().get(0).isEmpty()) {
-                fitted.add(fitted(part.names().get(0), times.value(i), plusMinus));
+            } else if (!part.names.get(0).isEmpty()) {
+                fitted.add(fitted(part.names.get(0), times.value(i), plusMinus));
             }
         }
         return fitted;
