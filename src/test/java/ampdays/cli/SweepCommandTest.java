@@ -284,7 +284,7 @@ class SweepCommandTest {
                         "drive",
                         "  more solar: {solar.power: 900 W}\n",
                         "With weather-offset -5 K, trip.parked-days 0, trip.drive-hours 4.0 h/day, option as it is:"
-                                + " trip: trip.drive-hours makes drives longer, but the timetable has none: write a line like"
+                                + " trip.drive-hours makes drives longer, but the timetable has none: write a line like"
                                 + " 17:00 drive highway, aboard."));
     }
 
