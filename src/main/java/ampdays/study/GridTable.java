@@ -51,7 +51,7 @@ public final class GridTable {
     }
 
     private Row row(Sweep.Cell cell) {
-        Parts parts = Parts.of(grid.values(file, cell.places()));
+        Parts parts = cell.parts();
         Double change = changePrices.get(grid.option(cell.places()));
         double price = change == null ? parts.price() : Parts.of(file.base()).price() + change;
         return cell.result()
