@@ -95,13 +95,16 @@ final class CommissionScreen {
         Item judgedBy = item.judgedBy(judgement.band());
         wrapped(
                 "  ",
-                step(sheet, item) + ", " + item.id() + ": " + item.what() + " " + item.show(judgement.reading())
+                step(sheet, item) + ", " + item.id() + ": " + item.what() + " " + item.showTyped(judgement.reading())
                         + (item.isQuestion()
                                 ? ""
                                 : "; pass " + judgedBy.passText()
                                         + (judgedBy.passText().equals(item.passText())
                                                 ? ""
-                                                : " at the current that was read")));
+                                                : " at the current that was read")
+                                        + (judgement.outcome() == Outcome.STOP
+                                                ? "; stop " + judgedBy.stopText()
+                                                : "")));
         int shown = 0;
         for (Suspect suspect : judgement.causes()) {
             if (shown < MOST_CAUSES || suspect.support() == Support.FOR) {

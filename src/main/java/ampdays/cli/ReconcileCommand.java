@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.chart.ChartModel;
 import ampdays.chart.LogChart;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.InputException;
@@ -30,10 +31,11 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -47,6 +49,11 @@ import picocli.CommandLine.Spec;
                 + " day as promised and as logged, and the gap by cause. Nothing that is read is changed.")
 final class ReconcileCommand implements Callable<Integer> {
     private static final String ON_SCREEN = "";
+    private static final String CHART = "promise-and-log";
+    private static final List<String> RESULTS = Stream.concat(
+                    ReconcileFiles.NAMES.stream(), Stream.of(CHART + ".svg", CHART + ".png"))
+            .toList();
+    private static final int LEAST_MINUTES = 60;
 
     @Spec
     private CommandSpec spec;
@@ -111,11 +118,21 @@ final class ReconcileCommand implements Callable<Integer> {
             UsageException.ifExists(patch);
         }
         Loaded loaded = Loaded.read(file);
+        Path folder = out == null ? Path.of("out", loaded.scenario().name(), "reconcile") : out;
+        // a log may lie in this folder under the name of a result
+        for (String name : RESULTS) {
+            UsageException.ifExists(folder.resolve(name));
+        }
         Variant built = loaded.scenario()
                 .variant(option)
                 .orElseThrow(() -> UsageException.unknownOption(option, file, loaded.scenario()));
         LogMap columns = LogMapReader.read(map, built.trip().zone());
         MeteredLog metered = LogReader.read(log, columns);
+        if (metered.minutes() < LEAST_MINUTES) {
+            throw new UsageException(
+                    log + " covers " + metered.minutes() + (metered.minutes() == 1 ? " minute" : " minutes")
+                            + " only. A promise is held against an hour or more.");
+        }
         LocalDate first = firstDay(metered, built);
         LoggedDates dates = LoggedDates.moved(loaded, option, built, first);
         RunPlan plan = dates.loaded().plan(new RunPlan.Maker(Outputs.STEP_SECONDS), dates.variant());
@@ -134,16 +151,10 @@ final class ReconcileCommand implements Callable<Integer> {
         Scenario scenario = loaded.scenario();
         ReconcileFiles files = new ReconcileFiles(
                 scenario.name(), scenario.title(), option, metered, quality, first, days, trip.missing(), found);
-        Path folder = out == null ? Path.of("out", scenario.name(), "reconcile") : out;
+        SortedMap<String, ChartModel> charts = new TreeMap<>();
+        found.ifPresent(gap -> charts.put(CHART, LogChart.of(scenario.title(), gap.curves())));
         files.write(folder);
-        if (found.isPresent()) {
-            new ChartRenderer()
-                    .writeAll(
-                            new TreeMap<>(Map.of(
-                                    "promise-and-log",
-                                    LogChart.of(scenario.title(), found.get().curves()))),
-                            folder);
-        }
+        new ChartRenderer().writeAll(charts, folder);
         List<Fitted> fitted = found.map(Reconciliation::fitted).orElse(List.of());
         String text = FittedValues.option(fitted, metered.facts().file());
         if (patch != null && !fitted.isEmpty()) {

@@ -31,6 +31,8 @@ public record Item(
         double predicted,
         Band band,
         String scalesWith) {
+    private static final int DECIMALS_BEYOND = 3;
+
     public boolean isQuestion() {
         return unit.isEmpty();
     }
@@ -58,6 +60,19 @@ public record Item(
             return "";
         }
         return number(value) + " " + unit + inFahrenheit(value);
+    }
+
+    /** A reading as it was typed, but for the last digits that changing units leaves. */
+    public String typed(double reading) {
+        return new BigDecimal(reading)
+                .setScale(decimals + DECIMALS_BEYOND, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** A reading as it was typed, with its unit; an answer. */
+    public String showTyped(double reading) {
+        return isQuestion() ? show(reading) : typed(reading) + " " + unit + inFahrenheit(reading);
     }
 
     /** What passes, in words and with the unit. */

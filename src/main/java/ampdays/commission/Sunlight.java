@@ -25,6 +25,8 @@ public record Sunlight(Kind kind, double wm2, Optional<LocalDateTime> at) {
     /** Nobody told anything. */
     public static final Sunlight NOT_TOLD = new Sunlight(Kind.NOT_TOLD, Double.NaN, Optional.empty());
 
+    private static final int FIRST_YEAR = 1950;
+    private static final int LAST_YEAR = 2100;
     private static final DateTimeFormatter CLOCK =
             DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT).withResolverStyle(ResolverStyle.STRICT);
     private static final Pattern LEVEL = Pattern.compile("(.*?)\\s+horizontal");
@@ -84,11 +86,16 @@ public record Sunlight(Kind kind, double wm2, Optional<LocalDateTime> at) {
 
     private static LocalDateTime time(String written) throws QuantityException {
         try {
-            return LocalDateTime.parse(written.strip().replace('T', ' '), CLOCK);
+            LocalDateTime time = LocalDateTime.parse(written.strip().replace('T', ' '), CLOCK);
+            if (time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR) {
+                return time;
+            }
         } catch (DateTimeException e) {
             throw new QuantityException(
                     "at \"" + written + "\" is not a date and a time of day. Write it like: \"2026-07-14 13:00\".");
         }
+        throw new QuantityException("at \"" + written + "\" is out of range. Its year must lie from " + FIRST_YEAR
+                + " to " + LAST_YEAR + ".");
     }
 
     public boolean isTold() {

@@ -58,7 +58,7 @@ public final class JudgementCsv {
             return row;
         }
         row.addAll(SheetCsv.printed(item.judgedBy(judgement.band())));
-        row.add(item.isQuestion() ? item.show(judgement.reading()) : SheetCsv.typed(item, judgement.reading()));
+        row.add(item.isQuestion() ? item.show(judgement.reading()) : item.typed(judgement.reading()));
         row.add(judgement.outcome().label());
         row.add(String.join(
                 "; ", judgement.causes().stream().map(JudgementCsv::cause).toList()));

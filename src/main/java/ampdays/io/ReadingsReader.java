@@ -145,6 +145,9 @@ public final class ReadingsReader {
 
     private void row(int line) throws InputException {
         List<String> cells = text.cells(line);
+        if (CsvText.width(cells) == 0) {
+            return;
+        }
         if (cells.size() > width && cells.stream().skip(width).anyMatch(c -> !c.isBlank())) {
             text.add(
                     line,

@@ -43,12 +43,20 @@ public record ReconcileFiles(
         missing = List.copyOf(missing);
     }
 
-    /** Writes {@code reconcile.json}, {@code log-days.csv}, {@code log-gap.csv} and {@code log-values.csv} into a folder. */
+    private static final String DAYS = "log-days.csv";
+    private static final String GAP = "log-gap.csv";
+    private static final String VALUES = "log-values.csv";
+    private static final String DOCUMENT = "reconcile.json";
+
+    /** Names of the files. */
+    public static final List<String> NAMES = List.of(DAYS, GAP, VALUES, DOCUMENT);
+
+    /** Writes the files into a folder. */
     public void write(Path folder) throws IOException {
-        text(folder.resolve("log-days.csv"), this::days);
-        text(folder.resolve("log-gap.csv"), this::gap);
-        text(folder.resolve("log-values.csv"), this::values);
-        text(folder.resolve("reconcile.json"), this::json);
+        text(folder.resolve(DAYS), this::days);
+        text(folder.resolve(GAP), this::gap);
+        text(folder.resolve(VALUES), this::values);
+        text(folder.resolve(DOCUMENT), this::json);
     }
 
     private void days(Writer writer) throws IOException {
@@ -104,9 +112,9 @@ public record ReconcileFiles(
                     value.path(),
                     value.label(),
                     unit(value),
-                    Numbers.full(value.promised()),
-                    Numbers.full(value.value()),
-                    Numbers.full(value.plusMinus()));
+                    Numbers.full(value.in().shown(value.promised())),
+                    Numbers.full(value.in().shown(value.value())),
+                    Numbers.full(value.in().shown(value.plusMinus())));
         }
     }
 
@@ -224,9 +232,9 @@ public record ReconcileFiles(
             json.writeStringField("path", value.path());
             json.writeStringField("what", value.label());
             json.writeStringField("unit", unit(value));
-            number(json, "promised", value.promised());
-            number(json, "value", value.value());
-            number(json, "plusMinus", value.plusMinus());
+            number(json, "promised", value.in().shown(value.promised()));
+            number(json, "value", value.in().shown(value.value()));
+            number(json, "plusMinus", value.in().shown(value.plusMinus()));
             json.writeEndObject();
         }
         json.writeEndArray();

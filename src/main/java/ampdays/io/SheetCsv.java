@@ -5,8 +5,6 @@ import ampdays.commission.Item;
 import ampdays.commission.Sheet;
 import ampdays.commission.Step;
 import java.io.StringWriter;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import org.apache.commons.csv.CSVFormat;
@@ -26,8 +24,6 @@ public final class SheetCsv {
             "stop above",
             "reading",
             "note");
-
-    private static final int DECIMALS_BEYOND = 3;
 
     private SheetCsv() {}
 
@@ -82,14 +78,6 @@ public final class SheetCsv {
                 item.number(band.passTo()),
                 item.number(band.stopBelow()),
                 item.number(band.stopAbove()));
-    }
-
-    /** A reading as it was typed, but for the last digits that changing units leaves. */
-    static String typed(Item item, double reading) {
-        return new BigDecimal(reading)
-                .setScale(item.decimals() + DECIMALS_BEYOND, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     private static String oneLine(String text) {

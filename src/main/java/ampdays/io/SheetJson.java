@@ -101,7 +101,7 @@ public final class SheetJson {
         if (item.isQuestion()) {
             json.writeStringField("reading", item.show(judgement.reading()));
         } else {
-            json.writeNumberField("reading", new BigDecimal(SheetCsv.typed(item, judgement.reading())));
+            json.writeNumberField("reading", new BigDecimal(item.typed(judgement.reading())));
         }
         json.writeStringField("outcome", judgement.outcome().label());
         json.writeArrayFieldStart("causes");

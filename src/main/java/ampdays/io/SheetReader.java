@@ -181,6 +181,9 @@ public final class SheetReader {
     private void row(int line, Map<String, Item> items, Map<String, Integer> lineOf, Map<String, Double> readings)
             throws InputException {
         List<String> cells = text.cells(line);
+        if (CsvText.width(cells) == 0) {
+            return;
+        }
         String id = cell(cells, "id");
         Item item = items.get(id);
         if (item == null) {

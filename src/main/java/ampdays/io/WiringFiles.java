@@ -50,9 +50,9 @@ public final class WiringFiles {
             Path folder, String scenario, String title, WiringResult result, Optional<WiringJson.Mended> mended)
             throws IOException {
         text(folder.resolve("wiring.csv"), table -> {
-            FORMAT.printRecord(table, HEADINGS);
+            FORMAT.printRecord(table, HEADINGS.toArray());
             for (WiringRow row : result.rows()) {
-                FORMAT.printRecord(table, cells(row));
+                FORMAT.printRecord(table, cells(row).toArray());
             }
         });
         text(folder.resolve("wiring.json"), writer -> WiringJson.write(writer, scenario, title, result, mended));

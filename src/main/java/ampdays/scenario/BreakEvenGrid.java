@@ -22,8 +22,7 @@ public final class BreakEvenGrid {
 
     /** Fewer places, for a document that has other things to tell. */
     public static Grid coarse(ScenarioFile file) {
-        return grid(
-                file, "-3, 0, 3 K", FEW_PARKED.stream().filter(days -> days <= mostParked(file)), "1, 2, 4 h/day");
+        return grid(file, "-3, 0, 3 K", FEW_PARKED.stream().filter(days -> days <= mostParked(file)), "1, 2, 4 h/day");
     }
 
     /** Options change fastest, since they share weather and trip. */

@@ -201,10 +201,10 @@ public final class Reconcile {
     }
 
     private Series hours(IntToDoubleFunction of) {
-        double[] means = new double[to / 60];
+        double[] means = new double[(to + 59) / 60];
         Arrays.setAll(
                 means,
-                hour -> IntStream.range(60 * hour, 60 * hour + 60)
+                hour -> IntStream.range(60 * hour, Math.min(60 * hour + 60, to))
                         .mapToDouble(of)
                         .filter(value -> !Double.isNaN(value))
                         .average()

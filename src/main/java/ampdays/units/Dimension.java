@@ -101,6 +101,11 @@ public enum Dimension {
                 .toList();
     }
 
+    /** A value in base units as a number of the unit shown first. */
+    public double shown(double base) {
+        return Units.shown(this).fromBase(base);
+    }
+
     /** A value in base units as text in the unit shown first, to four significant digits. */
     public String show(double base) {
         return Units.shown(this).show(base, 4);

@@ -27,9 +27,13 @@ record Unit(String symbol, double factor, double offset, List<String> spellings)
         return parts > 1 && parts == Math.rint(parts) ? (number + offset) / parts : (number + offset) * factor;
     }
 
+    double fromBase(double base) {
+        return (base / factor) - offset;
+    }
+
     /** A value in base units as text in this unit. */
     String show(double base, int digits) {
-        double number = (base / factor) - offset;
+        double number = fromBase(base);
         if (Double.isNaN(number) || Double.isInfinite(number)) {
             return "none";
         }

@@ -113,11 +113,12 @@ class CommissionCommandTest {
     @Test
     void aStopStandsWithItsCausesAndItsOwnExitCode() throws IOException {
         make(folder);
-        Path sheet = filled(Map.of("joint.worst", "300", "hot.cable", "700", "second.idle", "60"));
+        Path sheet = filled(Map.of("joint.worst", "300.4", "hot.cable", "700", "second.idle", "60"));
         assertThat(judge(sheet)).isEqualTo(3);
         assertThat(out.toString())
                 .contains("Stop:")
-                .contains("joint.worst: The worst single joint 300 mV")
+                .contains("joint.worst: The worst single joint 300.4 mV; pass at most ")
+                .contains("; stop above ")
                 .contains("1. a loose nut, a washer under the lug, dirt or paint between the faces")
                 .contains(
                         "Next, to tell 1 from 2: The same millivolts after cleaning and tightening to the maker's torque.")
@@ -187,6 +188,7 @@ class CommissionCommandTest {
         for (List<String> sun : List.of(
                 List.of("--sun", "600 W/m² horizontal"),
                 List.of("--at", "noon"),
+                List.of("--at", "9999-06-21 13:00"),
                 List.of("--sun", "8000 W/m²"),
                 List.of("--at", "2026-07-14 03:00"))) {
             List<String> args = new ArrayList<>(
@@ -222,6 +224,7 @@ class CommissionCommandTest {
                         "--sun \"600 W/m² horizontal\" depends on the sun's height. Tell the time too (at), such as"
                                 + " 2026-07-14 13:00.",
                         "--at \"noon\" is not a date and a time of day. Write it like: \"2026-07-14 13:00\".",
+                        "--at \"9999-06-21 13:00\" is out of range. Its year must lie from 1950 to 2100.",
                         "--sun \"8000 W/m²\" is out of range. It must lie from 0 W/m² to 1400 W/m².",
                         "No sheet can be made: at 2026-07-14 03:00 the sun stands 25° below the horizon there, too low to"
                                 + " judge panels. Take a time with the sun at least 10° high.",

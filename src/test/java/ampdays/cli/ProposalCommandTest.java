@@ -291,7 +291,8 @@ class ProposalCommandTest {
     /** The list of what to measure first is that of the command {@code matters} (identity of the program with itself). */
     @Test
     void inDepthItSaysWhatMattersAsTheCommandDoes() throws IOException {
-        String van = StudiedVan.in(own, "{}", "  more solar: {solar.power: 700 W}\n").toString();
+        String van =
+                StudiedVan.in(own, "{}", "  more solar: {solar.power: 700 W}\n").toString();
         assertThat(run("matters", van, "--out", own.toString())).isZero();
         String first = out.toString()
                 .lines()

@@ -99,6 +99,30 @@ class ReconcileCommandTest {
         assertThat(Files.readAllBytes(log)).isEqualTo(before);
     }
 
+    /** A log may lie in the folder of the results under the name of one of them; and results of before stay. */
+    @Test
+    void nothingIsWrittenOver() throws IOException {
+        Path o = Files.createDirectory(folder.resolve("o"));
+        Path log = Files.move(log("2026-07-09"), o.resolve("log-days.csv"));
+        byte[] before = Files.readAllBytes(log);
+        assertThat(run("reconcile", VAN, "--log", log.toString(), "--map", map().toString(), "--out", o.toString()))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).contains("log-days.csv exists already.");
+        assertThat(Files.readAllBytes(log)).isEqualTo(before);
+        assertThat(o.resolve("reconcile.json")).doesNotExist();
+    }
+
+    @Test
+    void aLogOfMinutesIsRefusedBeforeAnythingIsWritten() throws IOException {
+        Path log = log("2026-07-09");
+        Files.write(log, Files.readAllLines(log).subList(0, 8));
+        Path o = folder.resolve("o");
+        assertThat(run("reconcile", VAN, "--log", log.toString(), "--map", map().toString(), "--out", o.toString()))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).contains("minutes only. A promise is held against an hour or more.");
+        assertThat(o).doesNotExist();
+    }
+
     /** The document is that of the file, and stands alone on standard output. */
     @Test
     void theResultIsAJsonDocument() throws IOException {
@@ -152,6 +176,9 @@ class ReconcileCommandTest {
                 .containsPattern("The gap of -?0.0\\d kWh by cause:")
                 .containsPattern("not explained +-?0.0\\d kWh")
                 .contains("What the log does not tell:");
+        assertThat(folder.resolve("o/log-values.csv"))
+                .content()
+                .containsPattern("battery.resistance,[^,]+,mΩ,1\\.2,1\\.\\d+,0\\.\\d+\n");
         assertThat(patch)
                 .content()
                 .containsPattern("options:\n  as logged:\n    factory-alternator.charger: (40|39.9\\d) A")

@@ -85,6 +85,8 @@ class WiringCommandTest {
                 .contains("not a code check; have it inspected by a licensed person");
         assertThat(err.toString()).isEmpty();
         String table = Files.readString(folder.resolve("out/wiring.csv"));
+        assertThat(table.lines().findFirst().orElseThrow()).startsWith("circuit,from,to,conductor,");
+        assertThat(table.lines()).hasSize(10).anyMatch(row -> row.startsWith("bank to bus,bank,bus,"));
         String section = Files.readString(folder.resolve("out/circuits.yaml"));
 
         assertThat(wiring(demo + "\n" + section, "--option", "second alternator"))

@@ -130,6 +130,12 @@ class SheetFilesTest {
         assertThat(read(between.toString())).isEqualTo(read(FILLED));
     }
 
+    /** By logic: spreadsheets leave rows of separators behind. */
+    @Test
+    void rowsOfBlankCellsAreNoReadings() throws IOException, InputException {
+        assertThat(read(FILLED + ",,,,,,,,,,,,\n")).isEqualTo(read(FILLED));
+    }
+
     /** By logic: a number cut in two by its comma shifts the added cell beyond the names. */
     @Test
     void aNumberCutInTwoIsFoundBesideAnAddedColumn() throws IOException {

@@ -96,7 +96,8 @@ class WrongReadingsTest {
     /** By logic: while 20 A of charge hide the draws, switching on still takes from the reading. */
     @Test
     void theSignIsToldBySwitchingNotByTheReading() throws IOException, InputException {
-        Readings readings = ReadingsReader.read(written("step,current A\nall off,20.0\nlamp on,18.5\nfan on,15.5\n"));
+        Readings readings =
+                ReadingsReader.read(written("step,current A\nall off,20.0\n,\nlamp on,18.5\nfan on,15.5\n ,\n"));
         assertThat(readings.rows().stream().map(Reading::currentA)).containsExactly(-20.0, -18.5, -15.5);
     }
 
