@@ -161,10 +161,13 @@ final class Gauge {
 
     /**
      * Ends the last run and leaves out those in which the sensor hung: it usually shows many different values, and others
-     * moved far meanwhile.
+     * moved far meanwhile. A cabin may stand still for hours under a thermostat, so its sensor is not judged.
      */
     void leaveOutStuck(List<Gauge> all) {
         endRun();
+        if (column.signal() == Signal.CABIN_TEMPERATURE) {
+            return;
+        }
         boolean fine = track.most() - track.least() >= LEAST_STEPS * finestStep;
         boolean never = track.most() == track.least() && column.signal().dimension() != Dimension.TEMPERATURE;
         for (Stood run : stood) {

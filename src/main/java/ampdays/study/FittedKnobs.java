@@ -46,6 +46,9 @@ final class FittedKnobs {
     private final LoggedBlocks blocks;
     private final double[] observed;
 
+    /** What the best run so far misses by far. */
+    private Optional<String> missed = Optional.empty();
+
     /** A value that may be searched for. */
     private record Knob(String path, String label, Cause cause, double low, double high, List<Double> tries) {
         /** The value at which a limit of the second alternator rules nothing. */
@@ -100,7 +103,7 @@ final class FittedKnobs {
     }
 
     /** What was found. */
-    List<Fitted> find() {
+    FittedUse.Told find() {
         List<Knob> knobs = candidates();
         double[] u = blocks.firstU();
         double[] from = knobs.isEmpty() ? new double[0] : scanned(knobs, u);
@@ -109,14 +112,20 @@ final class FittedKnobs {
             int worst = leastTold(found);
             worst = worst < 0 ? withoutEffect(knobs, found, u) : worst;
             if (worst < 0) {
-                return found;
+                return missed.isEmpty()
+                        ? new FittedUse.Told(found, List.of())
+                        : new FittedUse.Told(
+                                List.of(),
+                                List.of("values of alternators and bank: the best run still misses " + missed.get()
+                                        + ", so something rules there that neither scenario nor log tells, such as the"
+                                        + " temperature of the bank"));
             }
             knobs.remove(worst);
             found = new ArrayList<>(found);
             found.remove(worst);
             from = found.stream().mapToDouble(Fitted::value).toArray();
         }
-        return List.of();
+        return new FittedUse.Told(List.of(), List.of());
     }
 
     private static int leastTold(List<Fitted> found) {
@@ -180,6 +189,7 @@ final class FittedKnobs {
         double[] high = knobs.stream().mapToDouble(Knob::high).toArray();
         Fit.Model model = found -> modelled(knobs, found);
         Fit.Result first = Fit.of(model, observed, u, start, low, high);
+        missed = blocks.astray(first, u);
         blocks.scale(first, u);
         Fit.Result second = Fit.of(model, observed, u, first.values(), low, high);
         int[] hours = blocks.hours();

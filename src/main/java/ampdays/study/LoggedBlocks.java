@@ -2,9 +2,11 @@ package ampdays.study;
 
 import ampdays.results.Channel;
 import ampdays.results.MinuteLog;
+import ampdays.units.Dimension;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -31,6 +33,16 @@ final class LoggedBlocks {
     private static final double[] LEAST_TELLING = {1, 1, 0, 0};
 
     private static final double LEAST_U = 1e-6;
+
+    /** A run that misses a column by so many times what it is first thought to be off by does not follow it (guess). */
+    private static final double ASTRAY = 6;
+
+    /** What the columns are, and of each a number and unit for an observation of 1. */
+    private static final List<String> NAMES =
+            List.of("the second alternator's current", "the charger's current", "the bank's voltage", "the charge");
+
+    private static final List<Dimension> SHOWN_IN =
+            List.of(Dimension.CURRENT, Dimension.CURRENT, Dimension.VOLTAGE, Dimension.SHARE);
 
     private final LoggedTrip logged;
     private final List<Integer> blockOf = new ArrayList<>();
@@ -148,6 +160,24 @@ final class LoggedBlocks {
         for (int column = 0; column < FIRST_U.length; column++) {
             scale(fit, column, u);
         }
+    }
+
+    /** What the best run misses by far, in words; empty when it follows the log. */
+    Optional<String> astray(Fit.Result fit, double... u) {
+        for (int column = 0; column < FIRST_U.length; column++) {
+            int of = column;
+            double scatter = Math.sqrt(IntStream.range(0, observed.length)
+                    .filter(i -> columnOf.get(i) == of && Math.abs(observed[i]) > LEAST_TELLING[of])
+                    .mapToDouble(i -> fit.residual(i) * u[i] / FIRST_U[of])
+                    .map(residual -> residual * residual)
+                    .average()
+                    .orElse(0));
+            if (scatter > ASTRAY) {
+                return Optional.of(
+                        NAMES.get(column) + " by " + SHOWN_IN.get(column).show(scatter * FIRST_U[column]));
+            }
+        }
+        return Optional.empty();
     }
 
     private void scale(Fit.Result fit, int column, double... u) {

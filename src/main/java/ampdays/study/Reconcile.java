@@ -100,8 +100,8 @@ public final class Reconcile {
         Values used = with(values, use.fitted());
         FittedUse.Told setPoints = FittedSetPoints.of(used, logged, all(), plans);
         Values lived = with(used, setPoints.fitted());
-        List<Fitted> fitted = Stream.of(
-                        new FittedKnobs(lived, logged, all(), plans).find(), use.fitted(), setPoints.fitted())
+        FittedUse.Told knobs = new FittedKnobs(lived, logged, all(), plans).find();
+        List<Fitted> fitted = Stream.of(knobs.fitted(), use.fitted(), setPoints.fitted())
                 .flatMap(List::stream)
                 .toList();
         List<Cause> causes = causes(fitted);
@@ -120,7 +120,7 @@ public final class Reconcile {
                 loggedLeftWh(causes, fitted, left[left.length - 1]),
                 shares,
                 fitted,
-                Stream.of(untold(fitted), use.untold(), setPoints.untold())
+                Stream.of(untold(fitted), knobs.untold(), use.untold(), setPoints.untold())
                         .flatMap(List::stream)
                         .toList(),
                 to / 1440.0,

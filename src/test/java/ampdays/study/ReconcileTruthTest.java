@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import ampdays.io.ScenarioReader;
 import ampdays.io.WeatherReader;
+import ampdays.log.Signal;
 import ampdays.results.Channel;
 import ampdays.results.MinuteLog;
 import ampdays.results.Reconciliation;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
@@ -124,11 +126,17 @@ class ReconcileTruthTest {
     }
 
     private static Reconciliation reconciled(Values truth, long seed) {
-        RunPlan plan = plan(promised);
+        return reconciled(promised, truth, Set.of(), seed);
+    }
+
+    private static Reconciliation reconciled(Values promise, Values truth, Set<Signal> lacking, long seed) {
+        RunPlan plan = plan(promise);
         LoggedTrip trip = LoggedTrip.of(
-                SyntheticLog.of(plan(truth), seed), plan, plan.clock().date(0));
+                SyntheticLog.without(lacking, plan(truth), seed),
+                plan,
+                plan.clock().date(0));
         MinuteLog run = Simulator.record(plan, 0, plan.clock().steps());
-        return Reconcile.of(promised, trip, run, planner());
+        return Reconcile.of(promise, trip, run, planner());
     }
 
     /** Identity: a van as promised has no gap but for the noise of its meter, one percent of the bank's 10.2 kWh. */
@@ -142,6 +150,23 @@ class ReconcileTruthTest {
                 .isNotEmpty()
                 .allSatisfy(value -> assertThat(value.value())
                         .isCloseTo(value.promised(), within(Math.max(2 * value.plusMinus(), 0.02 * value.promised()))));
+    }
+
+    /**
+     * A cabin that was kept colder than promised, with no meter of its temperature, keeps the bank colder and so lets it take
+     * less charge: no run of the promise follows the alternators, and no values are told that only bend it to the log.
+     */
+    @Test
+    void valuesOfARunThatDoesNotFollowTheLogAreNotTold() {
+        Values promise = promised.with("battery.capacity", "500 Ah");
+        Values truth = promise.with("battery.capacity", "420 Ah").with("cabin.set.asleep", "23 °C");
+        Reconciliation found = reconciled(promise, truth, Set.of(Signal.CABIN_TEMPERATURE), 1);
+        assertThat(found.untold())
+                .anySatisfy(
+                        text -> assertThat(text)
+                                .startsWith(
+                                        "values of alternators and bank: the best run still misses the second alternator's current by"));
+        assertThat(found.fitted()).noneMatch(value -> value.path().matches("(battery|second|factory).*"));
     }
 
     /**
