@@ -22,11 +22,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SplittableRandom;
+import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
 
 /** Loads of a van without cooling that differ from the promise in known ways, by logs of its run; true by construction. */
 class FittedUseTest {
+    private static final int LOGS = Integer.getInteger("ampdays.cases", 30);
     private static final String BASE = "loads.alarms and monitors.draw";
 
     private static Values promised;
@@ -63,36 +67,64 @@ class FittedUseTest {
         return Reconcile.of(promise, trip, run, sky -> variant -> maker.plan(variant, desert));
     }
 
-    private static Fitted found(Reconciliation reconciliation, String path) {
-        return reconciliation.fitted().stream()
+    private static Fitted found(List<Fitted> found, String path) {
+        return found.stream()
                 .filter(value -> value.path().equals(path))
                 .findFirst()
-                .orElseThrow(
-                        () -> new AssertionError(path + " in " + reconciliation.fitted() + reconciliation.untold()));
+                .orElseThrow(() -> new AssertionError(path + " in " + found));
     }
 
-    /** Known by construction; nine in ten within their 95 % intervals. A bank of 10.24 kWh at 12.8 V has 800 Ah, and 640 remain. */
+    /** How many of some 95 % intervals may miss at most: a fair interval misses more in less than one of a thousand trials. */
+    private static int mostMisses(int intervals) {
+        return new BinomialDistribution(null, intervals, 0.05).inverseCumulativeProbability(0.999);
+    }
+
+    /** Known by construction; a base load and a duty drawn anew for each of many logs, within 95 % intervals that are of use. */
     @Test
-    void baseLoadDutyAndBankComeBack() {
-        Map<String, Double> truths = Map.of(BASE, 2.0, "loads.laptops.use", 6.0, "battery.capacity", 640.0);
+    void baseLoadAndDutyComeBackWithinTheirIntervals(TestReporter report) {
+        List<String> missed = new ArrayList<>();
+        for (int seed = 1; seed <= LOGS; seed++) {
+            SplittableRandom random = new SplittableRandom(seed);
+            Map<String, Double> truths =
+                    Map.of(BASE, random.nextDouble(0.8, 3), "loads.laptops.use", random.nextDouble(2, 6));
+            Values truth = promised;
+            for (Map.Entry<String, Double> value : truths.entrySet()) {
+                truth = truth.with(value.getKey(), value.getValue());
+            }
+            RunPlan plan = plan(promised);
+            LoggedTrip trip = LoggedTrip.of(
+                    SyntheticLog.of(plan(truth), seed), plan, plan.clock().date(0));
+            List<Fitted> found =
+                    FittedUse.of(promised, trip, FittedUseTest::plan).fitted();
+            for (Map.Entry<String, Double> value : truths.entrySet()) {
+                Fitted fitted = found(found, value.getKey());
+                assertThat(fitted.plusMinus()).isLessThan(0.3 * fitted.value());
+                if (Math.abs(fitted.value() - value.getValue()) > fitted.plusMinus()) {
+                    missed.add(seed + " " + fitted + ", truth " + value.getValue());
+                }
+            }
+        }
+        report.publishEntry("missed", missed.size() + " of " + 2 * LOGS + ": " + missed);
+        assertThat(missed).hasSizeLessThanOrEqualTo(mostMisses(2 * LOGS));
+    }
+
+    /** Known by construction; within four standard errors. A bank of 10.24 kWh at 12.8 V has 800 Ah, and 640 remain. */
+    @Test
+    void valuesAreNamedAndTheBankIsToldInAmpereHours() {
         Values truth =
                 promised.with(BASE, "2 A").with("loads.laptops.use", "6 h/day").with("battery.capacity", "640 Ah");
-        List<String> missed = new ArrayList<>();
-        for (int seed = 1; seed <= 4; seed++) {
-            Reconciliation found = reconciled(promised, truth, Set.of(), seed);
-            truths.forEach((path, value) -> {
-                Fitted fitted = found(found, path);
-                if (Math.abs(fitted.value() - value) > fitted.plusMinus()) {
-                    missed.add(fitted.toString());
-                }
-            });
-            assertThat(found(found, BASE).label()).isEqualTo("base load: alarms and monitors");
-            assertThat(found(found, BASE).promised()).isCloseTo(0.4, within(1e-9));
-            assertThat(found(found, "loads.laptops.use").label()).isEqualTo("duty of laptops");
-            assertThat(found(found, "battery.capacity").in()).isEqualTo(Dimension.CHARGE);
-            assertThat(found(found, "battery.capacity").promised()).isCloseTo(800, within(1e-6));
-        }
-        assertThat(missed).hasSizeLessThanOrEqualTo(1);
+        List<Fitted> found = reconciled(promised, truth, Set.of(), 1).fitted();
+        Fitted base = found(found, BASE);
+        assertThat(base.label()).isEqualTo("base load: alarms and monitors");
+        assertThat(base.promised()).isCloseTo(0.4, within(1e-9));
+        assertThat(base.value()).isCloseTo(2, within(2 * base.plusMinus()));
+        Fitted duty = found(found, "loads.laptops.use");
+        assertThat(duty.label()).isEqualTo("duty of laptops");
+        assertThat(duty.value()).isCloseTo(6, within(2 * duty.plusMinus()));
+        Fitted bank = found(found, "battery.capacity");
+        assertThat(bank.in()).isEqualTo(Dimension.CHARGE);
+        assertThat(bank.promised()).isCloseTo(800, within(1e-6));
+        assertThat(bank.value()).isCloseTo(640, within(2 * bank.plusMinus()));
     }
 
     /** By logic: of two loads that run at the same times only the sum is told. */
@@ -111,8 +143,8 @@ class FittedUseTest {
     @Test
     void whatTheLogLacksIsSaid() {
         Reconciliation found = reconciled(promised, promised.with(BASE, "2 A"), Set.of(Signal.REFRIGERATOR_POWER), 1);
-        Fitted base = found(found, BASE);
-        assertThat(base.value()).isCloseTo(2, within(base.plusMinus()));
+        Fitted base = found(found.fitted(), BASE);
+        assertThat(base.value()).isCloseTo(2, within(2 * base.plusMinus()));
         Values cooled = promised.with("cooling.preset", "variable-speed roof unit");
         assertThat(reconciled(cooled, cooled, Set.of(Signal.COOLING_POWER), 1).untold())
                 .contains("base load and duties beside the cooling: log the power that the cooling takes from the bank")
