@@ -17,13 +17,17 @@ final class LogNumber {
      * @return NaN when the cell says that there is none, {@link #UNREADABLE} when it is something else
      */
     static double read(String text, boolean commaIsDecimal, String unit) {
-        int end = text.length();
-        int at = 0;
-        if (end == 0) {
+        return read(text, 0, text.length(), commaIsDecimal, unit);
+    }
+
+    /** Reads a number that is a part of a text, from one place to before another. */
+    static double read(String text, int from, int end, boolean commaIsDecimal, String unit) {
+        int at = from;
+        if (at == end) {
             return Double.NaN;
         }
-        boolean negative = text.charAt(0) == '-' || text.charAt(0) == '\u2212';
-        if (negative || text.charAt(0) == '+') {
+        boolean negative = text.charAt(at) == '-' || text.charAt(at) == '\u2212';
+        if (negative || text.charAt(at) == '+') {
             at++;
         }
         long digits = 0;
@@ -42,7 +46,7 @@ final class LogNumber {
                 }
             } else if (c == '.' || c == ',') {
                 boolean decimal = (c == ',') == commaIsDecimal;
-                if (afterPoint || (!decimal && !threeDigitsFollow(text, at + 1))) {
+                if (afterPoint || (!decimal && !threeDigitsFollow(text, at + 1, end))) {
                     return UNREADABLE;
                 }
                 afterPoint |= decimal;
@@ -50,15 +54,15 @@ final class LogNumber {
                 break;
             }
         }
-        boolean any = at > 0 && text.charAt(at - 1) >= '0' && text.charAt(at - 1) <= '9';
+        boolean any = at > from && text.charAt(at - 1) >= '0' && text.charAt(at - 1) <= '9';
         if (!any) {
-            return blank(text) ? Double.NaN : UNREADABLE;
+            return blank(text.substring(from, end)) ? Double.NaN : UNREADABLE;
         }
         double value = decimals < POWERS.length ? digits / POWERS[decimals] : digits / Math.pow(10, decimals);
         if (at < end) {
-            String rest = text.substring(at).strip();
+            String rest = text.substring(at, end).strip();
             if (rest.length() > 1 && (rest.charAt(0) == 'e' || rest.charAt(0) == 'E')) {
-                return exponent(text);
+                return exponent(text.substring(from, end));
             }
             if (!rest.equals(unit)) {
                 return UNREADABLE;
@@ -68,9 +72,9 @@ final class LogNumber {
     }
 
     /** Whether a sign that is not the decimal one parts thousands. */
-    private static boolean threeDigitsFollow(CharSequence text, int from) {
+    private static boolean threeDigitsFollow(CharSequence text, int from, int end) {
         int at = from;
-        while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+        while (at < end && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
             at++;
         }
         return at == from + 3;

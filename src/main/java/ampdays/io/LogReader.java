@@ -87,6 +87,7 @@ public final class LogReader {
     private void rows(LogBuilder builder, Map<String, Wanted> wanted) throws IOException {
         String names = map.header() ? text.beginning().get(heading - 1) : null;
         try (BufferedReader lines = text.open()) {
+            LogCells cells = text.cells();
             int number = 0;
             String line;
             while ((line = lines.readLine()) != null) {
@@ -97,13 +98,14 @@ public final class LogReader {
                 if (line.equals(names)) {
                     builder.headingAgain(number);
                 } else {
-                    row(builder, wanted, number, text.cells(line));
+                    cells.take(line);
+                    row(builder, wanted, number, cells);
                 }
             }
         }
     }
 
-    private void row(LogBuilder builder, Map<String, Wanted> wanted, int line, List<String> cells) {
+    private void row(LogBuilder builder, Map<String, Wanted> wanted, int line, LogCells cells) {
         if (cells.size() <= needed()) {
             builder.shortRow(line, cells.size());
             return;
@@ -112,7 +114,7 @@ public final class LogReader {
             builder.longRow(line, cells.size());
             return;
         }
-        String device = deviceCell < 0 ? "" : cells.get(deviceCell);
+        String device = deviceCell < 0 ? "" : cells.text(deviceCell);
         Wanted of = wanted.get(device);
         if (of == null) {
             builder.unknownDevice(device);
@@ -123,11 +125,10 @@ public final class LogReader {
             return;
         }
         for (int i = 0; i < of.cells.length; i++) {
-            String written = cells.get(of.cells[i]);
-            double value = LogNumber.read(
-                    written, text.commaIsDecimal(), of.columns.get(i).unit());
+            double value = cells.number(
+                    of.cells[i], text.commaIsDecimal(), of.columns.get(i).unit());
             if (value == LogNumber.UNREADABLE) {
-                builder.unread(device, i, line, written);
+                builder.unread(device, i, line, cells.text(of.cells[i]));
                 value = Double.NaN;
             }
             of.values[i] = value;
@@ -135,9 +136,9 @@ public final class LogReader {
         builder.row(device, line, time(cells), of.values);
     }
 
-    private boolean isLong(List<String> cells) {
+    private boolean isLong(LogCells cells) {
         for (int cell = names.size(); map.header() && cell < cells.size(); cell++) {
-            if (!cells.get(cell).isEmpty()) {
+            if (!cells.isEmpty(cell)) {
                 return true;
             }
         }
@@ -148,8 +149,8 @@ public final class LogReader {
         return Math.max(timeCell, Math.max(dateCell, deviceCell));
     }
 
-    private String time(List<String> cells) {
-        return dateCell < 0 ? cells.get(timeCell) : cells.get(dateCell) + ' ' + cells.get(timeCell);
+    private String time(LogCells cells) {
+        return dateCell < 0 ? cells.text(timeCell) : cells.text(dateCell) + ' ' + cells.text(timeCell);
     }
 
     /** The line of the names is the first one that has that of the time; notes of the logger may stand above it. */
@@ -217,11 +218,12 @@ public final class LogReader {
         Map<String, List<Long>> between = new HashMap<>();
         Map<String, Long> before = new HashMap<>();
         long[] read = new long[2];
+        LogCells cells = text.cells();
         List<String> lines = text.beginning();
         for (int i = heading; i < lines.size(); i++) {
-            List<String> cells = text.cells(lines.get(i));
+            cells.take(lines.get(i));
             if (cells.size() > needed() && map.time().form().read(time(cells), read)) {
-                String device = deviceCell < 0 ? "" : cells.get(deviceCell);
+                String device = deviceCell < 0 ? "" : cells.text(deviceCell);
                 Long last = before.put(device, read[0]);
                 if (last != null && read[0] > last) {
                     between.computeIfAbsent(device, d -> new ArrayList<>()).add(read[0] - last);

@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -85,7 +84,7 @@ record LogText(
     private static boolean commaIsDecimal(List<String> lines, char separator) {
         boolean commas = false;
         for (String line : lines) {
-            for (String cell : cells(line, separator)) {
+            for (String cell : LogCells.of(line, separator)) {
                 if (WITH_POINT.matcher(cell).matches()) {
                     return false;
                 }
@@ -107,43 +106,13 @@ record LogText(
         return lines;
     }
 
+    /** Cells of lines written like this. */
+    LogCells cells() {
+        return new LogCells(separator);
+    }
+
     /** The cells of a line. */
     List<String> cells(String line) {
-        return cells(line, separator);
-    }
-
-    private static List<String> cells(String line, char separator) {
-        String[] cells = new String[16];
-        int count = 0;
-        int at = 0;
-        while (at <= line.length()) {
-            if (count == cells.length) {
-                cells = Arrays.copyOf(cells, 2 * count);
-            }
-            at = cell(line, at, separator, cells, count++);
-        }
-        return Arrays.asList(cells).subList(0, count);
-    }
-
-    /** Puts the cell that begins at a place into its place in the row; returns where the next begins. */
-    private static int cell(String line, int from, char separator, String[] cells, int place) {
-        int at = from;
-        while (at < line.length() && line.charAt(at) == ' ') {
-            at++;
-        }
-        if (at < line.length() && line.charAt(at) == '"') {
-            int close = line.indexOf('"', at + 1);
-            while (close >= 0 && close + 1 < line.length() && line.charAt(close + 1) == '"') {
-                close = line.indexOf('"', close + 2);
-            }
-            int end = close < 0 ? line.length() : close;
-            cells[place] = line.substring(at + 1, end).replace("\"\"", "\"").strip();
-            int next = line.indexOf(separator, Math.min(line.length(), end + 1));
-            return next < 0 ? line.length() + 1 : next + 1;
-        }
-        int next = line.indexOf(separator, from);
-        int end = next < 0 ? line.length() : next;
-        cells[place] = line.substring(from, end).strip();
-        return end + 1;
+        return LogCells.of(line, separator);
     }
 }

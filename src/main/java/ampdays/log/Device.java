@@ -29,6 +29,7 @@ final class Device {
     private final List<Gauge> gauges;
     private final ZoneId zone;
     private final boolean stampsEnd;
+    private final boolean hasCounter;
     private final List<Row> ahead = new ArrayList<>();
     private final Faults repeated = new Faults();
     private final Faults back = new Faults();
@@ -67,6 +68,7 @@ final class Device {
         this.gauges = gauges;
         this.zone = zone;
         this.stampsEnd = stampsEnd;
+        this.hasCounter = gauges.stream().anyMatch(g -> g.column().signal().isCounter());
         this.usual = Math.max(1, Math.min(SLOWEST_SECONDS, usualSeconds));
     }
 
@@ -199,7 +201,7 @@ final class Device {
     private void begin(long at, int line, double[] values, boolean afterGap) {
         last = at;
         sameTime = 1;
-        int secondOfDay = gauges.stream().anyMatch(g -> g.column().signal().isCounter())
+        int secondOfDay = hasCounter
                 ? Instant.ofEpochSecond(at).atZone(zone).toLocalTime().toSecondOfDay()
                 : 0;
         for (int i = 0; i < gauges.size(); i++) {
