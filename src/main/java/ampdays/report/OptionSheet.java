@@ -35,6 +35,7 @@ final class OptionSheet {
         column("Option", false, option -> option.result().option());
         column("Bank lasts", true, option -> Say.lasts(option.result()));
         column("Comfortable nights", true, option -> Say.nights(option.result()));
+        column("Never empty, other trips", true, this::neverEmpty);
         column("Nights P10/50/90", true, this::manyNights);
         column(
                 "Engine only to charge",
@@ -64,6 +65,12 @@ final class OptionSheet {
         }
     }
 
+    private String neverEmpty(Option option) {
+        return OtherTrips.of(material)
+                .map(trips -> trips.neverEmpty(option.result().option()))
+                .orElse(Say.NONE);
+    }
+
     private String manyNights(Option option) {
         return material.studies().chances().stream()
                 .flatMap(chances -> chances.options().stream())
@@ -79,9 +86,11 @@ final class OptionSheet {
                 + "; “holds”: it never does, and does not trend down either.");
         material.studies()
                 .chances()
-                .ifPresent(chances -> note.append(" “Nights P10/50/90”: on one of ten, half, nine of ten of ")
+                .ifPresent(chances -> note.append(" Other trips: ")
                         .append(chances.trips())
-                        .append(" other trips they are no more."));
+                        .append(
+                                " that differ in what nobody knows beforehand. “Nights P10/50/90”: on one of ten, half, nine of")
+                        .append(" ten of them they are no more."));
         material.shop()
                 .ifPresent(shop -> shop.terms().forEach(term -> note.append(' ').append(term)));
         return List.of(note.toString());

@@ -21,12 +21,14 @@ final class PlainVerdict {
     private final List<RunResult> results;
     private final RunResult base;
     private final RunResult best;
+    private final Optional<OtherTrips> others;
 
     PlainVerdict(Material material) {
         this.material = material;
         this.results = material.results();
         this.base = results.get(0);
         this.best = material.best().result();
+        this.others = OtherTrips.of(material);
     }
 
     /** One sentence that can be read in ten seconds. */
@@ -34,19 +36,34 @@ final class PlainVerdict {
         List<RunResult> holding = results.stream().filter(RunResult::holds).toList();
         String trip = Say.number("for all %.0f days ", base.tripDays()) + when() + " at this place";
         if (base.holds() && Material.isSame(best, base)) {
-            return "As it is, the van holds " + trip + nights(base) + ". Nothing has to be added.";
+            return "As it is, the van holds " + trip + nights(base) + "." + doubt().orElse(enough());
         }
         if (best.holds()) {
             return (holding.size() == 1 ? "Only " : "") + Say.quoted(best.option()) + " "
-                    + (holding.size() == 1 ? "holds " : "holds best ") + trip + nights(best) + ".";
+                    + (holding.size() == 1 ? "holds " : "holds best ") + trip + nights(best) + "."
+                    + doubt().orElse("");
         }
         return "No option holds " + trip + ". " + Wording.capital(name(best)) + " comes nearest: the bank " + fate(best)
                 + nights(best) + ".";
     }
 
+    /** What the answer itself has to say against it: that many other trips did not go so well. */
+    private Optional<String> doubt() {
+        return others.filter(trips -> !trips.isSure(best.option()))
+                .map(trips -> " But " + trips.emptied(best.option()) + ".");
+    }
+
+    private String enough() {
+        return " Nothing has to be added" + (others.isPresent() ? "." : " for this trip.");
+    }
+
     /** What becomes of the others, and what a day asks for. */
     String reasons() {
         StringBuilder text = new StringBuilder();
+        if (!best.holds() || doubt().isEmpty()) {
+            others.ifPresent(trips -> text.append(Wording.capital(with(best) + trips.emptied(best.option())))
+                    .append(". "));
+        }
         if (!Material.isSame(best, base)) {
             text.append("As it is, the bank ")
                     .append(fate(base))
@@ -113,6 +130,10 @@ final class PlainVerdict {
 
     private static String name(RunResult run) {
         return run.option().equals(ScenarioFile.BASE_NAME) ? "the van as it is" : Say.quoted(run.option());
+    }
+
+    private String with(RunResult run) {
+        return Material.isSame(run, base) ? "" : "with " + Say.quoted(run.option()) + " ";
     }
 
     private static String fate(RunResult run) {

@@ -365,19 +365,45 @@ class ProposalCommandTest {
         return count;
     }
 
-    /** The verdict of compare says of this demo that no change is needed; so does the proposal. */
+    /** The verdict of compare says of this demo that no change is needed; so does the proposal where no other trips are looked at. */
     @Test
     void aVanThatHoldsAsItIsGetsNothingRecommended() throws IOException {
-        assertThat(run("proposal", "scenarios/plateau-autumn.yaml", "--brief", "--out", own.toString()))
-                .isZero();
+        String[] args = {
+            "proposal", "scenarios/plateau-autumn.yaml", "--brief", "--samples", "0", "--out", own.toString()
+        };
+        assertThat(run(args)).isZero();
         String html = Files.readString(own.resolve("proposal.html"));
         assertThat(html)
                 .contains(
                         "As it is, the van holds for all 21 days in October",
-                        "Nothing has to be added.",
+                        "Nothing has to be added for this trip.",
                         "switch off what can wait")
                 .containsPattern("<tr class=\"chosen\">\\s*<th scope=\"row\"><bdi>as it is")
-                .doesNotContain("switch the cooling off", " and 0 min on");
+                .doesNotContain("switch the cooling off", " and 0 min on", "other trips");
+    }
+
+    /** What the chances say against the answer stands in the answer; the counts are those of the command {@code chances}. */
+    @Test
+    void theAnswerSaysOnHowManyOtherTripsTheBankRanEmpty() throws IOException {
+        String demo = "scenarios/plateau-autumn.yaml";
+        assertThat(run("chances", demo, "--samples", "32", "--json", "--out", own.toString()))
+                .isZero();
+        Map<String, Long> never = new LinkedHashMap<>();
+        for (JsonNode option : new ObjectMapper().readTree(out.toString()).get("options")) {
+            double share = option.get("neverEmpty").get("value").asDouble();
+            never.put(option.get("name").asText(), Math.round(32 * share));
+        }
+        assertThat(run("proposal", demo, "--brief", "--out", own.toString())).isZero();
+        String html = Files.readString(own.resolve("proposal.html"));
+        assertThat(html)
+                .contains(
+                        "As it is, the van holds for all 21 days in October at this place, with a comfortable cabin on all"
+                                + " 20 nights. But the bank ran empty on " + (32 - never.get("as it is"))
+                                + " of 32 other trips, with “bigger bank” on " + (32 - never.get("bigger bank")) + ".")
+                .doesNotContain("Nothing has to be added");
+        Map<String, List<String>> rows = options(html);
+        assertThat(rows).hasSameSizeAs(never);
+        never.forEach((option, trips) -> assertThat(rows.get(option)).contains(trips + " of 32"));
     }
 
     @Test
