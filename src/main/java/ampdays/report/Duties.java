@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** What the client must do for the recommended option to come out so: the timetable in words. */
 final class Duties {
@@ -134,17 +135,26 @@ final class Duties {
 
     private void hookUp(List<Point> points) {
         long nights = trip.kindOfDay().stream()
-                .filter(kind -> nightOf(trip.kinds().get(kind)).hookUp())
+                .filter(kind -> hasHookUp(trip.kinds().get(kind)))
                 .count();
-        if (nights > 0) {
-            points.add(new Point(
-                    "Hook up.", "The plan counts on a hook-up in " + nights + " of " + trip.days() + " nights."));
+        if (nights == 0) {
+            return;
         }
+        List<String> kinds = IntStream.range(0, trip.kinds().size())
+                .filter(trip.kindOfDay()::contains)
+                .mapToObj(trip.kinds()::get)
+                .filter(Duties::hasHookUp)
+                .map(DayKind::name)
+                .toList();
+        points.add(new Point(
+                "Hook up.",
+                "The plan counts on a hook-up in " + nights + " of " + trip.days() + " nights"
+                        + (trip.kinds().size() > 1 ? ": on " + Wording.listed(kinds) : "") + "."));
     }
 
-    /** What holds at the end of a day. */
-    private static Stretch nightOf(DayKind kind) {
-        return kind.stretches().get(kind.stretches().size() - 1);
+    /** Whether it ends with a hook-up: its last line holds through the night. */
+    private static boolean hasHookUp(DayKind kind) {
+        return kind.stretches().get(kind.stretches().size() - 1).hookUp();
     }
 
     private interface MinutesOf {

@@ -382,6 +382,17 @@ class ProposalCommandTest {
                 .doesNotContain("switch the cooling off", " and 0 min on", "other trips");
     }
 
+    /** The demo's hook-up is on Saturdays, that of the option on Fridays too: four of each in 24 days from a Friday on. */
+    @Test
+    void theHookUpIsToldByKindsOfDay() throws IOException {
+        String[] args = {
+            "proposal", "scenarios/coast-weekends.yaml", "--brief", "--samples", "0", "--out", own.toString()
+        };
+        assertThat(run(args)).isZero();
+        assertThat(Files.readString(own.resolve("proposal.html")))
+                .contains("The plan counts on a hook-up in 8 of 24 nights: on Fridays and Saturdays.");
+    }
+
     /** What the chances say against the answer stands in the answer; the counts are those of the command {@code chances}. */
     @Test
     void theAnswerSaysOnHowManyOtherTripsTheBankRanEmpty() throws IOException {
