@@ -169,13 +169,11 @@ record ProposalWork(
     }
 
     private List<Stage> stages(Loaded loaded, Optional<Shop> shop, Comparison comparison) {
-        return brief
-                ? List.of()
-                : UpgradePath.of(
-                        loaded.file(),
-                        comparison.options().get(0).result(),
-                        wholePrices(shop),
-                        loaded.planner(Outputs.STEP_SECONDS));
+        return UpgradePath.of(
+                loaded.file(),
+                comparison.options().get(0).result(),
+                wholePrices(shop),
+                loaded.planner(Outputs.STEP_SECONDS));
     }
 
     private static Map<String, Double> wholePrices(Optional<Shop> shop) {

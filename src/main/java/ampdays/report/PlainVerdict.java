@@ -21,47 +21,50 @@ final class PlainVerdict {
     private final List<RunResult> results;
     private final RunResult base;
     private final RunResult best;
-    private final Optional<OtherTrips> others;
+    private final Optional<OtherTrips> otherTrips;
 
     PlainVerdict(Material material) {
         this.material = material;
         this.results = material.results();
         this.base = results.get(0);
         this.best = material.best().result();
-        this.others = OtherTrips.of(material);
+        this.otherTrips = OtherTrips.of(material);
     }
 
     /** One sentence that can be read in ten seconds. */
     String answer() {
-        List<RunResult> holding = results.stream().filter(RunResult::holds).toList();
+        long holding = results.stream().filter(RunResult::holds).count();
+        int options = results.size() - 1;
         String trip = Say.number("for all %.0f days ", base.tripDays()) + when() + " at this place";
         if (base.holds() && Material.isSame(best, base)) {
             return "As it is, the van holds " + trip + nights(base) + "." + doubt().orElse(enough());
         }
         if (best.holds()) {
-            return (holding.size() == 1 ? "Only " : "") + Say.quoted(best.option()) + " "
-                    + (holding.size() == 1 ? "holds " : "holds best ") + trip + nights(best) + "."
-                    + doubt().orElse("");
+            return (holding == 1 && options > 1 ? "Of the " + options + " options, only " : "")
+                    + Say.quoted(best.option())
+                    + (holding == 1 ? " holds " : " holds best ")
+                    + trip + nights(best) + "." + doubt().orElse("");
         }
-        return "No option holds " + trip + ". " + Wording.capital(name(best)) + " comes nearest: the bank " + fate(best)
-                + nights(best) + ".";
+        return (options > 1 ? "None of the " + options + " options holds " : "No option holds ") + trip + ". "
+                + Wording.capital(name(best)) + " comes nearest: the bank " + fate(best) + nights(best) + ".";
     }
 
     /** What the answer itself has to say against it: that many other trips did not go so well. */
     private Optional<String> doubt() {
-        return others.filter(trips -> !trips.isSure(best.option()))
+        return otherTrips
+                .filter(trips -> !trips.isSure(best.option()))
                 .map(trips -> " But " + trips.emptied(best.option()) + ".");
     }
 
     private String enough() {
-        return " Nothing has to be added" + (others.isPresent() ? "." : " for this trip.");
+        return " Nothing has to be added" + (otherTrips.isPresent() ? "." : " for this trip.");
     }
 
     /** What becomes of the others, and what a day asks for. */
     String reasons() {
         StringBuilder text = new StringBuilder();
         if (!best.holds() || doubt().isEmpty()) {
-            others.ifPresent(trips -> text.append(Wording.capital(with(best) + trips.emptied(best.option())))
+            otherTrips.ifPresent(trips -> text.append(Wording.capital(with(best) + trips.emptied(best.option())))
                     .append(". "));
         }
         if (!Material.isSame(best, base)) {
@@ -70,13 +73,17 @@ final class PlainVerdict {
                     .append(nights(base))
                     .append(". ");
         }
+        Optional<String> cheaper = CheaperWay.of(material);
+        cheaper.ifPresent(way -> text.append(way).append(' '));
         text.append(balance());
         next().ifPresent(other -> text.append(" Next best is ")
                 .append(Say.quoted(other.option()))
                 .append(other.holds() ? ", which holds too" : ": the bank " + fate(other))
                 .append(nights(other))
                 .append('.'));
-        cheapest().ifPresent(cheap -> text.append(' ').append(cheap));
+        cheapest()
+                .filter(cheap -> cheaper.isEmpty())
+                .ifPresent(cheap -> text.append(' ').append(cheap));
         return text.toString();
     }
 

@@ -209,6 +209,43 @@ class ProposalCommandTest {
                 .doesNotContain("In all");
     }
 
+    /** What two changes do together for less money is said on the first page, and is what the order of buying ends with. */
+    @Test
+    void aCheaperWayInStagesIsSaidBesideTheAnswer() throws IOException {
+        Path shop = Files.writeString(
+                own.resolve("shop.yaml"),
+                "name: Invented\ncurrency: USD\nprices: {battery: 650, solar: 320, second-alternator: 19}\n"
+                        + "options: {less heat: 2350}\n");
+        String[] args = {"proposal", DEMO, "--samples", "0", "--shop", shop.toString(), "--out", own.toString()};
+        assertThat(run(args)).as(err.toString()).isZero();
+        String html = Files.readString(own.resolve("proposal.html"));
+        // 300 W more panels at 320 for 100 W and the whole option; 270 A on the nameplate at 19
+        assertThat(html)
+                .contains("Of the 4 options, only “second alternator” holds")
+                .contains(
+                        "“more solar” and “less heat” together hold too, for 3,310 USD instead of 5,130 USD, with every"
+                                + " night comfortable; tried on this trip only.")
+                .doesNotContain("costs least")
+                .containsPattern("(?s)2\\. and less heat.*?holds.*?13 of 13.*?2,350 USD.*?3,310 USD");
+    }
+
+    @Test
+    void whereNoOptionHoldsThePageSaysWhatTheyDoTogether() throws IOException {
+        Path file = own.resolve("van.yaml");
+        String alternator = "  second alternator:";
+        String demo = Files.readString(Path.of(DEMO)).replace("../weather-profiles/", "");
+        Files.writeString(file, demo.replaceAll("(?m)^" + alternator + ".*\n", ""));
+        for (String weather : List.of("low-desert-summer.csv", "low-desert-normals.csv")) {
+            Files.copy(Path.of("weather-profiles", weather), own.resolve(weather));
+        }
+        String[] args = {"proposal", file.toString(), "--brief", "--samples", "0", "--out", own.toString()};
+        assertThat(run(args)).as(err.toString()).isZero();
+        assertThat(Files.readString(own.resolve("proposal.html")))
+                .contains(
+                        "None of the 3 options holds for all 14 days in July",
+                        "together hold, with every night comfortable;");
+    }
+
     @Test
     void aPriceForAnUnknownOptionIsRefused() throws IOException {
         Path shop = Files.writeString(
@@ -246,7 +283,10 @@ class ProposalCommandTest {
             stripper.setEndPage(1);
             String first = stripper.getText(pdf);
             assertThat(first)
-                    .contains("Only “second alternator” holds", "What you do for it", "What it does not promise")
+                    .contains(
+                            "Of the 4 options, only “second alternator” holds",
+                            "What you do for it",
+                            "What it does not promise")
                     .contains("licensed", "Page 1 of " + pdf.getNumberOfPages(), "outside", "cabin")
                     .doesNotContain("The trip");
             stripper.setStartPage(2);
