@@ -10,6 +10,7 @@ import ampdays.report.Block.Sheet;
 import ampdays.results.WiringFinding;
 import ampdays.results.WiringResult;
 import ampdays.results.WiringRow;
+import ampdays.units.Dimension;
 import ampdays.units.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +44,8 @@ final class WiringPart {
     private Point point(WiringFinding finding) {
         return new Point(
                 Wording.capital(finding.severity().name().toLowerCase(Locale.ROOT)) + ", " + finding.where() + ".",
-                say.sentence(finding.measured() + ". " + finding.remedy()));
+                say.sentence(Wording.capital(finding.rule().title()) + ". " + Wording.capital(finding.measured())
+                        + ". Remedy: " + finding.remedy() + "."));
     }
 
     private Sheet sheet(WiringResult result) {
@@ -71,6 +73,6 @@ final class WiringPart {
                 say.length(row.lengthM()),
                 Say.number("%.0f A", row.mostA()) + Say.number(" of %.0f A", row.allowedA()),
                 Say.number("%.2f V", row.dropV()) + Say.number(" (%.1f %%)", 100 * row.dropShare()),
-                row.protection()));
+                row.protection() + (Double.isNaN(row.ratingA()) ? "" : " " + Dimension.CURRENT.show(row.ratingA()))));
     }
 }
