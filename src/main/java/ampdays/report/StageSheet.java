@@ -17,12 +17,14 @@ final class StageSheet {
     private final CostSheet costs;
     private final Say say;
     private final boolean isPriced;
+    private final boolean hasFree;
 
     private StageSheet(Material material, Say say) {
         this.stages = material.studies().stages();
         this.costs = new CostSheet(material);
         this.say = say;
         this.isPriced = stages.stream().anyMatch(stage -> stage.price().isPresent());
+        this.hasFree = stages.stream().anyMatch(stage -> isFree(stage.price()));
     }
 
     static Block of(Material material, Say say) {
@@ -63,10 +65,18 @@ final class StageSheet {
     private Row row(String name, RunResult run, String weight, OptionalDouble price, OptionalDouble inAll) {
         List<String> cells = new ArrayList<>(List.of(name, Say.lasts(run), Say.nights(run), weight));
         if (isPriced) {
-            cells.add(costs.shown(price, Say.NONE));
-            cells.add(costs.shown(inAll, Say.NONE));
+            cells.add(shown(price));
+            cells.add(shown(inAll));
         }
         return Row.of(cells);
+    }
+
+    private String shown(OptionalDouble price) {
+        return isFree(price) ? "nothing" : costs.shown(price, Say.NONE);
+    }
+
+    private static boolean isFree(OptionalDouble price) {
+        return price.isPresent() && price.getAsDouble() == 0;
     }
 
     private String kilograms(double kg) {
@@ -77,7 +87,8 @@ final class StageSheet {
         String by = isPriced
                 ? "what adds most days and comfortable nights for its price, or where a price is missing, what adds most."
                 : "what adds most days and comfortable nights.";
-        return "Each stage is simulated on top of those before it. Next comes " + by
+        return "Each stage is simulated on top of those before it. "
+                + (hasFree ? "Set points and habits cost nothing and come first; then comes " : "Next comes ") + by
                 + " It ends when the bank holds and every night is comfortable, or when nothing adds any more.";
     }
 }

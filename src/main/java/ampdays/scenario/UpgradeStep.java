@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /**
  * What an option changes in the van, as something that can be bought by itself and put on top of other changes. Test: {@code
@@ -29,6 +30,10 @@ public record UpgradeStep(String name, String option, boolean isWhole, Set<Strin
             "prices",
             "masses",
             "circuits");
+
+    /** What people do otherwise with what the van has. */
+    private static final Pattern HABIT =
+            Pattern.compile("cabin\\.(set\\..+|airing|covers-used)|loads\\.[^.]+\\.(use|when)");
 
     public UpgradeStep {
         sections = Set.copyOf(sections);
@@ -60,6 +65,13 @@ public record UpgradeStep(String name, String option, boolean isWhole, Set<Strin
             }
         }
         return steps;
+    }
+
+    /** Whether all of it is set points and habits, for which nothing has to be bought. */
+    public boolean isHabit() {
+        return was.pathsUnlike(is)
+                .filter(path -> sections.contains(Values.section(path)))
+                .allMatch(path -> HABIT.matcher(path).matches());
     }
 
     /** A design with this change. */

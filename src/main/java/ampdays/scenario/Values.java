@@ -43,7 +43,8 @@ public final class Values {
         return new Values(Map.of(), presets, Map.of());
     }
 
-    private static String section(String path) {
+    /** The first word of a path. */
+    static String section(String path) {
         int dot = path.indexOf('.');
         return dot < 0 ? path : path.substring(0, dot);
     }
@@ -200,7 +201,8 @@ public final class Values {
         return pathsUnlike(other).map(Values::section).collect(Collectors.toSet());
     }
 
-    private Stream<String> pathsUnlike(Values other) {
+    /** The paths at which these values and others do not say the same. */
+    Stream<String> pathsUnlike(Values other) {
         return Stream.concat(said.keySet().stream(), other.said.keySet().stream())
                 .distinct()
                 .filter(path -> !Objects.equals(said.get(path), other.said.get(path)));

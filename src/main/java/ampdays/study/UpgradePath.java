@@ -19,8 +19,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * In which order the changes of the options are worth buying: each stage puts one of them on top of those before, the one
- * that gains most, for its price where all that gain have one. A gain is counted in days that the bank lasts and comfortable
+ * In which order the changes of the options are worth buying: each stage puts one of them on top of those before: what costs
+ * nothing first, then the one that gains most, for its price where all that gain have one. A gain is counted in days that the bank lasts and comfortable
  * nights, a day as much as a night, and one more where the bank now holds. It ends when the bank holds and every night is
  * comfortable, or nothing gains any more. Every stage is simulated. Test: {@code UpgradePathTest}.
  */
@@ -41,7 +41,7 @@ public final class UpgradePath {
      * @param result with it and all before it
      * @param gain days and nights more than before it
      * @param addedKg mass of the parts more than before it
-     * @param price of what it takes; empty where that is not known
+     * @param price of what it takes; 0 where nothing has to be bought, empty where that is not known
      */
     public record Stage(String name, RunResult result, double gain, double addedKg, OptionalDouble price) {}
 
@@ -85,12 +85,14 @@ public final class UpgradePath {
                 gaining.stream().allMatch(tried -> tried.stage().price().isPresent());
         return gaining.stream()
                 .max(Comparator.comparingDouble((Tried tried) -> worth(tried.stage(), byPrice))
+                        .thenComparingDouble(tried -> tried.stage().gain())
                         .thenComparingDouble(tried -> -tried.stage().addedKg()));
     }
 
-    /** What costs nothing is worth more than anything. */
+    /** What costs nothing is worth more than anything, also where others have no price. */
     private static double worth(Stage stage, boolean byPrice) {
-        return byPrice ? stage.gain() / stage.price().getAsDouble() : stage.gain();
+        boolean isFree = stage.price().isPresent() && stage.price().getAsDouble() == 0;
+        return byPrice || isFree ? stage.gain() / stage.price().getAsDouble() : stage.gain();
     }
 
     /** Empty where the change is impossible on this design. */
@@ -115,7 +117,10 @@ public final class UpgradePath {
 
     private OptionalDouble price(UpgradeStep step, Values design, Values changed) {
         Double whole = step.isWhole() ? wholePrices.get(step.option()) : null;
-        return whole == null ? Parts.price(Parts.bought(design, changed)) : OptionalDouble.of(whole);
+        if (whole != null) {
+            return OptionalDouble.of(whole);
+        }
+        return step.isHabit() ? OptionalDouble.of(0) : Parts.price(Parts.bought(design, changed));
     }
 
     private static double good(RunResult run) {

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Steps worked out by hand from an invented scenario; no outside source. */
 class UpgradeStepTest {
@@ -26,20 +28,20 @@ class UpgradeStepTest {
     @TempDir
     private Path folder;
 
-    private ScenarioFile file() throws Exception {
+    private ScenarioFile file(String options) throws Exception {
         for (String weather : List.of("low-desert-summer.csv", "low-desert-normals.csv")) {
             Files.copy(Path.of("weather-profiles", weather), folder.resolve(weather));
         }
         String demo = Files.readString(Path.of("scenarios/desert-survey.yaml"));
         Path file = folder.resolve("van.yaml");
         Files.writeString(
-                file, demo.substring(0, demo.indexOf("options:")).replace("../weather-profiles/", "") + OPTIONS);
+                file, demo.substring(0, demo.indexOf("options:")).replace("../weather-profiles/", "") + options);
         return ScenarioReader.read(file);
     }
 
     @Test
     void anOptionIsAStepForEachPartOfTheVanThatItChanges() throws Exception {
-        ScenarioFile file = file();
+        ScenarioFile file = file(OPTIONS);
         assertThat(UpgradeStep.of(file, Set.of()))
                 .extracting(UpgradeStep::name)
                 .containsExactly("more solar", "everything: battery", "everything: solar", "no panels");
@@ -50,7 +52,7 @@ class UpgradeStepTest {
 
     @Test
     void aStepChangesItsOwnPartAlone() throws Exception {
-        ScenarioFile file = file();
+        ScenarioFile file = file(OPTIONS);
         List<UpgradeStep> steps = UpgradeStep.of(file, Set.of());
         Values lead = steps.get(1).on(file.base());
         assertThat(lead.isLeadAcid()).isTrue();
@@ -60,5 +62,21 @@ class UpgradeStepTest {
         assertThat(both.isLeadAcid()).isTrue();
         assertThat(both.number("solar.power")).isEqualTo(900);
         assertThat(steps.get(3).on(both).has("solar")).isFalse();
+    }
+
+    /** A fan and a coat of paint are in no price list, and yet they are bought. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "{cabin.set.asleep: 27 °C, cabin.airing: 22 °C} | true",
+                "{loads.laptops.use: 1 h/day} | true",
+                "{loads.laptops.use: 1 h/day, loads.laptops.draw: 30 W} | false",
+                "{loads.another fan: {draw: 20 W, use: 2 h/day}} | false",
+                "{cabin.set.asleep: 27 °C, cabin.colour: white} | false",
+            })
+    void habitsAreNotBought(String changes, boolean isHabit) throws Exception {
+        List<UpgradeStep> steps = UpgradeStep.of(file("options:\n  changed: " + changes + "\n"), Set.of());
+        assertThat(steps).extracting(UpgradeStep::isHabit).containsExactly(isHabit);
     }
 }

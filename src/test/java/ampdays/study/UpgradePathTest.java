@@ -16,6 +16,7 @@ import ampdays.sim.SkyCompletion;
 import ampdays.study.UpgradePath.Stage;
 import ampdays.weather.WeatherSeries;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
@@ -85,6 +86,27 @@ class UpgradePathTest {
         RunResult both = run(option("less heat").with("solar.power", "700 W"));
         assertThat(path.get(1).result().lowestSoc()).isEqualTo(both.lowestSoc());
         assertThat(both.holds()).isTrue();
+    }
+
+    private static ScenarioFile withAWarmerSetPoint(ScenarioFile file) {
+        List<ScenarioFile.Option> options = new ArrayList<>(file.options());
+        options.add(new ScenarioFile.Option(
+                "warmer set point",
+                file.base().with("cabin.set.asleep", "27.5 °C").with("cabin.set.awake", "29 °C")));
+        return new ScenarioFile(file.scenario(), file.base(), options, file.sweeps(), file.failures());
+    }
+
+    /** It is taken first, and hides the prices of no other. */
+    @Test
+    void aSetPointCostsNothing() throws Exception {
+        List<Stage> path = path(withAWarmerSetPoint(demo.priced(PRICES, "EUR", "test")), Map.of());
+        assertThat(path.get(0).name()).isEqualTo("warmer set point");
+        assertThat(path.get(0).price()).hasValue(0);
+        assertThat(path).extracting(Stage::name).contains("more solar").doesNotContain("second alternator");
+        assertThat(path.get(path.size() - 1).result().holds()).isTrue();
+        List<Stage> unpriced = path(withAWarmerSetPoint(demo), Map.of());
+        assertThat(unpriced).extracting(Stage::name).startsWith("warmer set point");
+        assertThat(unpriced.get(1).price()).isEmpty();
     }
 
     @Test
