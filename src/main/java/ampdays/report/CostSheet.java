@@ -80,7 +80,7 @@ final class CostSheet {
             rows.add(Row.of(List.of(
                     name,
                     line.part().unit(),
-                    Say.number(line.count() == Math.rint(line.count()) ? "%.0f" : "%.2f", line.count()),
+                    Say.count(line.count()),
                     price(line, line.unitPrice()),
                     price(line, line.price()))));
         }

@@ -19,6 +19,7 @@ record Say(UnitSystem units) {
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final double LEAST_WH = 5;
+    private static final double HALF_A_DECIMAL = 0.005;
     private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
     private static final Pattern KELVINS = Pattern.compile("(\\d+(?:\\.\\d+)?) K\\b");
 
@@ -91,8 +92,18 @@ record Say(UnitSystem units) {
         return units.mass(kilograms);
     }
 
+    /** With cents where there are any; 0.1 kWh eight times is a whole number, though not to the last bit. */
     static String money(double sum, String currency) {
-        return number(sum == Math.rint(sum) ? "%,.0f " : "%,.2f ", sum) + currency;
+        return number(isWhole(sum) ? "%,.0f " : "%,.2f ", sum) + currency;
+    }
+
+    /** How many, with two decimals where they are not whole. */
+    static String count(double count) {
+        return number(isWhole(count) ? "%.0f" : "%.2f", count);
+    }
+
+    private static boolean isWhole(double number) {
+        return Math.abs(number - Math.rint(number)) < HALF_A_DECIMAL;
     }
 
     static String quoted(String name) {

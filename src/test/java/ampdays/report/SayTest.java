@@ -18,4 +18,16 @@ class SayTest {
                 .isEqualTo("12 A in air of 25 °C (77 °F); a joint of 0.20 mΩ is 20 K (36 °F) warmer; at -5 °C (23 °F)"
                         + " it stops");
     }
+
+    /** 1.28 kWh at 650 are 832 to a person, whatever the last bit says. */
+    @Test
+    void moneyHasCentsOnlyWhereThereAreAny() {
+        double bank = 100 * 12.8 / 1000 * 650 + 1e-10;
+        assertThat(Say.money(bank, "USD")).isEqualTo("832 USD");
+        assertThat(Say.money(3800, "USD")).isEqualTo("3,800 USD");
+        assertThat(Say.money(12.5, "USD")).isEqualTo("12.50 USD");
+        assertThat(Say.money(9.99, "USD")).isEqualTo("9.99 USD");
+        assertThat(Say.count(3 * 1.1 - 0.3)).isEqualTo("3");
+        assertThat(Say.count(1.28)).isEqualTo("1.28");
+    }
 }
