@@ -11,6 +11,7 @@ import ampdays.scenario.Mark;
 import ampdays.scenario.Origin;
 import ampdays.scenario.Parts;
 import ampdays.scenario.Presets.Preset;
+import ampdays.scenario.PricedPart;
 import ampdays.scenario.Registry;
 import ampdays.scenario.Value;
 import ampdays.scenario.Values;
@@ -39,6 +40,7 @@ final class Assumptions {
 
     private static final int MOST_TO_MEASURE = 8;
     private static final String PRICES = "prices.";
+    private static final String MASSES = "masses.";
 
     /** What changes of habit cost ranks changes elsewhere; no figure here rests on it, nor on limits to look for. */
     private static final Set<String> NOT_IN_FORCE = Set.of(
@@ -70,7 +72,7 @@ final class Assumptions {
     /** The guesses with their help, those of the parts that the design names first. */
     private List<String> measureFirst() {
         List<String> texts = listing().stream()
-                .filter(l -> mark(l).equals(Optional.of(Mark.GUESS)))
+                .filter(l -> mark(l).equals(Optional.of(Mark.GUESS)) && !l.path().startsWith(PRICES))
                 .sorted(Comparator.comparingInt((Listed l) -> l.value().origin().equals(Origin.DEFAULT) ? 1 : 0))
                 .limit(MOST_TO_MEASURE)
                 .map(l -> l.path() + ", taken as " + shown(l.path(), l.value()) + ": " + help(l.path()))
@@ -81,7 +83,14 @@ final class Assumptions {
     private List<Listed> listing() {
         return values.listing().stream()
                 .filter(l -> !NOT_IN_FORCE.contains(l.path()))
+                .filter(l -> !isUnsaidPrice(l.path())
+                        || material.studies().breakEven().isPresent())
                 .toList();
+    }
+
+    /** The maps of which option wins rank by it; no sum has it. */
+    private boolean isUnsaidPrice(String path) {
+        return path.startsWith(PRICES) && !values.isSaid(path);
     }
 
     private static Optional<Mark> mark(Listed listed) {
@@ -103,7 +112,7 @@ final class Assumptions {
                             shown(listed.path(), value),
                             range(listed.path()),
                             mark(listed).map(Mark::label).orElse("as told"),
-                            note(value))));
+                            note(listed.path(), value))));
         }
         return new Sheet(
                 "Every value in force",
@@ -121,9 +130,20 @@ final class Assumptions {
     }
 
     private String shown(String path, Value value) {
-        if (path.startsWith(PRICES)) {
-            return Say.money(value.number(), Parts.currency(values));
-        }
+        String amount = path.startsWith(PRICES)
+                ? Say.money(value.number(), Parts.currency(values))
+                : written(value);
+        return part(path).map(part -> amount + " per " + part.unit()).orElse(amount);
+    }
+
+    /** The part that a price or a mass is of. */
+    private static Optional<PricedPart> part(String path) {
+        return path.startsWith(PRICES) || path.startsWith(MASSES)
+                ? PricedPart.of(path.substring(path.indexOf('.') + 1))
+                : Optional.empty();
+    }
+
+    private String written(Value value) {
         return value.dimension().isEmpty()
                 ? value.text().lines().reduce((a, b) -> a + "; " + b).orElse("")
                 : material.units().written(value.text(), value.dimension().get(), value.number());
@@ -157,7 +177,10 @@ final class Assumptions {
         }
     }
 
-    private static String note(Value value) {
+    private String note(String path, Value value) {
+        if (isUnsaidPrice(path)) {
+            return "default, only to rank options in the maps; no offer";
+        }
         String origin = value.origin().toString();
         return value.note().isEmpty() ? origin : origin + "; " + value.note();
     }

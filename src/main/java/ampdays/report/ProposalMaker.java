@@ -92,7 +92,6 @@ public final class ProposalMaker {
     }
 
     private static Text noPrices() {
-        return new Text(
-                "There are no prices: a shop file with a price list (--shop), or prices in the scenario, puts them here.");
+        return new Text("No prices are given.");
     }
 }

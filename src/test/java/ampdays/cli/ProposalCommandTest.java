@@ -113,7 +113,20 @@ class ProposalCommandTest {
 
     @Test
     void withoutPricesThereIsNoPriceColumn() {
-        assertThat(page).doesNotContain("Price of the change").contains("There are no prices");
+        assertThat(page).doesNotContain("Price of the change", "--shop").contains("No prices are given.");
+    }
+
+    /** The maps rank by prices that nobody said. */
+    @Test
+    void pricesThatNobodySaidAreNoOffer() throws IOException {
+        assertThat(values(page).get("prices.battery"))
+                .contains("500 USD per kWh of bank", "default, only to rank options in the maps; no offer");
+        assertThat(values(page).get("masses.second-alternator")).contains("0.09 kg per ampere of second alternator");
+    }
+
+    /** The rows of the table of all values, by their paths. */
+    private static Map<String, List<String>> values(String html) {
+        return options(html.substring(html.lastIndexOf("<table", html.indexOf("Every value in force"))));
     }
 
     @Test
@@ -145,17 +158,23 @@ class ProposalCommandTest {
         }
     }
 
-    /** A trip without drives has no map; the page says why. */
+    /** A trip without drives has no map; the page says why, and has no prices but those that were said. */
     @Test
     void whichOptionWinsIsShownByHeatDrivingAndParkedDays() throws IOException {
         assertThat(page)
                 .contains("Which option wins where", "figure-break-even-3", "all air 3 K warmer", "Of 9 places, ");
-        Path file = StudiedVan.in(own, "{first-start: 07-01}", "  more solar: {solar.power: 700 W}\n");
+        Path file = StudiedVan.in(
+                own,
+                "{first-start: 07-01}",
+                "  more solar: {solar.power: 700 W}\nprices: {currency: EUR, solar: 250}\n");
         Files.writeString(file, Files.readString(file).replaceAll("drive (?:highway|town), aboard", "park sun, away"));
         assertThat(run("proposal", file.toString(), "--samples", "0", "--out", own.toString()))
                 .as(err.toString())
                 .isZero();
-        assertThat(Files.readString(own.resolve("proposal.html")))
+        String mapless = Files.readString(own.resolve("proposal.html"));
+        assertThat(values(mapless).get("prices.solar")).contains("250 EUR per 100 W of panels");
+        assertThat(values(mapless)).doesNotContainKey("prices.battery").containsKey("masses.battery");
+        assertThat(mapless)
                 .contains("There is no map of which option wins by driving, parked days and heat. The timetable has no"
                         + " drives.")
                 .doesNotContain("figure-break-even");
