@@ -72,7 +72,8 @@ final class Assumptions {
     /** The guesses with their help, those of the parts that the design names first. */
     private List<String> measureFirst() {
         List<String> texts = listing().stream()
-                .filter(l -> mark(l).equals(Optional.of(Mark.GUESS)) && !l.path().startsWith(PRICES))
+                .filter(l ->
+                        mark(l).equals(Optional.of(Mark.GUESS)) && !l.path().startsWith(PRICES))
                 .sorted(Comparator.comparingInt((Listed l) -> l.value().origin().equals(Origin.DEFAULT) ? 1 : 0))
                 .limit(MOST_TO_MEASURE)
                 .map(l -> l.path() + ", taken as " + shown(l.path(), l.value()) + ": " + help(l.path()))
@@ -130,9 +131,7 @@ final class Assumptions {
     }
 
     private String shown(String path, Value value) {
-        String amount = path.startsWith(PRICES)
-                ? Say.money(value.number(), Parts.currency(values))
-                : written(value);
+        String amount = path.startsWith(PRICES) ? Say.money(value.number(), Parts.currency(values)) : written(value);
         return part(path).map(part -> amount + " per " + part.unit()).orElse(amount);
     }
 

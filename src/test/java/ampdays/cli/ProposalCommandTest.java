@@ -324,6 +324,39 @@ class ProposalCommandTest {
         }
     }
 
+    /** Typesetters' practice: no page ends in a heading or begins with the note below a table. */
+    @Test
+    void headingsAndNotesStandWithWhatTheyAreOf() throws IOException {
+        List<String> heads = texts("<(?:h[23]|caption)>(.*?)</");
+        List<String> notes = texts("<p class=\"note\"><bdi>(.*?)</bdi>");
+        assertThat(heads).contains("The options on many trips", "Weights and prices");
+        assertThat(notes).hasSizeGreaterThan(4);
+        try (PDDocument pdf = Loader.loadPDF(folder.resolve("proposal.pdf").toFile())) {
+            PDFTextStripper stripper = new PDFTextStripper();
+            for (int i = 2; i <= pdf.getNumberOfPages(); i++) {
+                stripper.setStartPage(i);
+                stripper.setEndPage(i);
+                List<String> lines = stripper.getText(pdf)
+                        .lines()
+                        .map(String::strip)
+                        .filter(line ->
+                                !line.isEmpty() && !line.matches("Estimates, not a code check|Page \\d+ of \\d+"))
+                        .toList();
+                assertThat(heads).as("end of page %d", i).doesNotContain(lines.get(lines.size() - 1));
+                // the first line is the running head
+                assertThat(notes).as("page %d", i).noneMatch(note -> note.startsWith(lines.get(1)));
+            }
+        }
+    }
+
+    private static List<String> texts(String pattern) {
+        return Pattern.compile(pattern, Pattern.DOTALL)
+                .matcher(page)
+                .results()
+                .map(found -> found.group(1).replaceAll("<[^>]*>", "").strip())
+                .toList();
+    }
+
     /** The nights of many trips are those of the command {@code chances} (identity of the program with itself). */
     @Test
     void theNightsOfManyTripsAreThoseOfTheChances() throws IOException {
