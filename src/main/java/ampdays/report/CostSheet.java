@@ -79,7 +79,7 @@ final class CostSheet {
         for (Bought line : bought) {
             rows.add(Row.of(List.of(
                     name,
-                    line.part().unit(),
+                    line.part().unit(material.units()),
                     Say.count(line.count()),
                     price(line, line.unitPrice()),
                     price(line, line.price()))));

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,7 +22,13 @@ record Say(UnitSystem units) {
     private static final double LEAST_WH = 5;
     private static final double HALF_A_DECIMAL = 0.005;
     private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
-    private static final Pattern KELVINS = Pattern.compile("(\\d+(?:\\.\\d+)?) K\\b");
+    private static final Pattern AMOUNT = Pattern.compile(
+            "(?:(\\d+(?:\\.\\d+)?) to )?(\\d+(?:\\.\\d+)?) (K|kg|mm|m² K/W)(?![\\p{L}\\d²³/])(?! \\(\\d+ in\\))");
+    private static final Map<String, Dimension> DIMENSIONS = Map.of(
+            "K", Dimension.TEMPERATURE_DIFFERENCE,
+            "kg", Dimension.MASS,
+            "mm", Dimension.THICKNESS,
+            "m² K/W", Dimension.THERMAL_RESISTANCE);
 
     static String day(LocalDate date) {
         return date.format(DAY);
@@ -79,13 +86,26 @@ record Say(UnitSystem units) {
         return units.show(Dimension.LENGTH, metres, 2);
     }
 
-    /** A sentence of others with its temperatures, as all of them, in the units of the document. */
+    /** A sentence of others with its temperatures, masses and sizes, as all of them, in the units of the document. */
     String sentence(String text) {
+        if (units == UnitSystem.METRIC) {
+            return text;
+        }
         String degrees = DEGREES.matcher(text)
                 .replaceAll(found -> Matcher.quoteReplacement(celsius(Double.parseDouble(found.group(1)))));
-        return KELVINS.matcher(degrees)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        units.show(Dimension.TEMPERATURE_DIFFERENCE, Double.parseDouble(found.group(1)), 2)));
+        return AMOUNT.matcher(degrees)
+                .replaceAll(found -> Matcher.quoteReplacement(amount(found.group(1), found.group(2), found.group(3))));
+    }
+
+    /** An amount, or two with their unit once. */
+    private String amount(String low, String high, String unit) {
+        Dimension dimension = DIMENSIONS.get(unit);
+        double base = base(high, unit);
+        return low == null ? units.show(dimension, base, 2) : units.range(dimension, base(low, unit), base, 2);
+    }
+
+    private static double base(String number, String unit) {
+        return unit.equals("mm") ? Double.parseDouble(number) / 1000 : Double.parseDouble(number);
     }
 
     String mass(double kilograms) {

@@ -1,5 +1,7 @@
 package ampdays.scenario;
 
+import ampdays.units.Dimension;
+import ampdays.units.UnitSystem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -47,7 +49,12 @@ public enum PricedPart {
             return amount(v, "second-alternator.rated");
         }
     },
-    INSULATION("foam in roof and walls", "25 mm of foam in roof and walls") {
+    INSULATION("foam in roof and walls", "foam in roof and walls") {
+        @Override
+        public String unit(UnitSystem units) {
+            return units.show(Dimension.THICKNESS, FOAM_STEP_M, 2) + " of " + label();
+        }
+
         @Override
         double count(Values v) {
             return v.number("cabin.insulation") / FOAM_STEP_M;
@@ -126,7 +133,7 @@ public enum PricedPart {
     }
 
     /** What one of it is, without an article. */
-    public String unit() {
+    public String unit(UnitSystem units) {
         return unit;
     }
 

@@ -2,6 +2,7 @@ package ampdays.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ampdays.scenario.PricedPart;
 import ampdays.units.UnitSystem;
 import org.junit.jupiter.api.Test;
 
@@ -29,5 +30,17 @@ class SayTest {
         assertThat(Say.money(9.99, "USD")).isEqualTo("9.99 USD");
         assertThat(Say.count(3 * 1.1 - 0.3)).isEqualTo("3");
         assertThat(Say.count(1.28)).isEqualTo("1.28");
+    }
+
+    /** By hand: 1 kg are 2.2046 lb, 25 mm are 0.98 in, 0.5 m² K/W are 2.8 h ft² °F/BTU. */
+    @Test
+    void massesAndSizesOfOthersToo() {
+        String words = "10 kg; lead-acid 25 to 32 kg; 25 mm of foam on 16 mm² of cable; 0.5 m² K/W; 180 mm (7 in)";
+        assertThat(new Say(UnitSystem.METRIC).sentence(words)).isEqualTo(words);
+        assertThat(new Say(UnitSystem.US).sentence(words))
+                .isEqualTo("22 lb; lead-acid 55–71 lb; 0.98 in of foam on 16 mm² of cable; 2.8 h ft² °F/BTU; 180 mm (7"
+                        + " in)");
+        assertThat(PricedPart.INSULATION.unit(UnitSystem.METRIC)).isEqualTo("25 mm of foam in roof and walls");
+        assertThat(PricedPart.INSULATION.unit(UnitSystem.BOTH)).isEqualTo("25 mm (0.98 in) of foam in roof and walls");
     }
 }
