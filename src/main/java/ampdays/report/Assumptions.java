@@ -76,7 +76,8 @@ final class Assumptions {
                         mark(l).equals(Optional.of(Mark.GUESS)) && !l.path().startsWith(PRICES))
                 .sorted(Comparator.comparingInt((Listed l) -> l.value().origin().equals(Origin.DEFAULT) ? 1 : 0))
                 .limit(MOST_TO_MEASURE)
-                .map(l -> l.path() + ", taken as " + shown(l.path(), l.value()) + ": " + new Say(material.units()).sentence(help(l.path())))
+                .map(l -> l.path() + ", taken as " + shown(l.path(), l.value()) + ": "
+                        + new Say(material.units()).sentence(help(l.path())))
                 .toList();
         return texts.isEmpty() ? List.of("Nothing is marked as a guess.") : texts;
     }
@@ -132,7 +133,9 @@ final class Assumptions {
 
     private String shown(String path, Value value) {
         String amount = path.startsWith(PRICES) ? Say.money(value.number(), Parts.currency(values)) : written(value);
-        return part(path).map(part -> amount + " per " + part.unit(material.units())).orElse(amount);
+        return part(path)
+                .map(part -> amount + " per " + part.unit(material.units()))
+                .orElse(amount);
     }
 
     /** The part that a price or a mass is of. */
@@ -186,8 +189,6 @@ final class Assumptions {
 
     /** The scenario's own words stay as they are. */
     private String inUnits(Value value) {
-        return value.origin().line() > 0
-                ? value.note()
-                : new Say(material.units()).sentence(value.note());
+        return value.origin().line() > 0 ? value.note() : new Say(material.units()).sentence(value.note());
     }
 }
