@@ -36,7 +36,9 @@ final class CheaperWay {
     private boolean isWorthSaying() {
         OptionalDouble recommended = recommendedPrice();
         return !material.best().result().holds()
-                || price().isPresent() && recommended.isPresent() && price().getAsDouble() < recommended.getAsDouble();
+                || (price().isPresent()
+                        && recommended.isPresent()
+                        && price().getAsDouble() < recommended.getAsDouble());
     }
 
     private OptionalDouble recommendedPrice() {

@@ -232,9 +232,12 @@ class ProposalCommandTest {
     @Test
     void aCheaperWayInStagesIsSaidBesideTheAnswer() throws IOException {
         Path shop = Files.writeString(
-                own.resolve("shop.yaml"),
-                "name: Invented\ncurrency: USD\nprices: {battery: 650, solar: 320, second-alternator: 19}\n"
-                        + "options: {less heat: 2350}\n");
+                own.resolve("shop.yaml"), """
+                name: Invented
+                currency: USD
+                prices: {battery: 650, solar: 320, second-alternator: 19}
+                options: {less heat: 2350}
+                """);
         String[] args = {"proposal", DEMO, "--samples", "0", "--shop", shop.toString(), "--out", own.toString()};
         assertThat(run(args)).as(err.toString()).isZero();
         String html = Files.readString(own.resolve("proposal.html"));
