@@ -231,8 +231,7 @@ class ProposalCommandTest {
     /** What two changes do together for less money is said on the first page, and is what the order of buying ends with. */
     @Test
     void aCheaperWayInStagesIsSaidBesideTheAnswer() throws IOException {
-        Path shop = Files.writeString(
-                own.resolve("shop.yaml"), """
+        Path shop = Files.writeString(own.resolve("shop.yaml"), """
                 name: Invented
                 currency: USD
                 prices: {battery: 650, solar: 320, second-alternator: 19}
