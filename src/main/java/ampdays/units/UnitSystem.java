@@ -21,6 +21,7 @@ public enum UnitSystem {
             "lb",
             "mph",
             "BTU/(h °F)",
+            "BTU/°F",
             "BTU/(h ft² °F)",
             "h ft² °F/BTU",
             "ft³/min",

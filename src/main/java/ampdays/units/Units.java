@@ -118,7 +118,13 @@ final class Units {
                         Unit.of("m² K/W", 1, "m2 K/W"),
                         Unit.of("h ft² °F/BTU", SQUARE_FOOT_M2 * F_K / BTU_PER_HOUR_W, "h ft2 F/BTU")));
         table.put(Dimension.CONDUCTIVITY, List.of(Unit.of("W/(m K)", 1, "W/mK")));
-        table.put(Dimension.HEAT_CAPACITY, List.of(Unit.of("kJ/K", 1e3), Unit.of("Wh/K", 3600), Unit.of("J/K", 1)));
+        table.put(
+                Dimension.HEAT_CAPACITY,
+                List.of(
+                        Unit.of("kJ/K", 1e3),
+                        Unit.of("Wh/K", 3600),
+                        Unit.of("J/K", 1),
+                        Unit.of("BTU/°F", BTU_J / F_K, "BTU/F")));
         table.put(Dimension.AIR_CHANGES, List.of(Unit.of("1/h", 1, "/h", "per hour")));
         table.put(
                 Dimension.AIR_FLOW,

@@ -42,7 +42,8 @@ class QuantityTest {
                 "9 °F | TEMPERATURE_DIFFERENCE | 5",
                 "1 BTU/(h ft² °F) | TRANSMITTANCE | 5.678263",
                 "1 h ft² °F/BTU | THERMAL_RESISTANCE | 0.1761102",
-                "1 BTU/(h °F) | CONDUCTANCE | 0.5275279"
+                "1 BTU/(h °F) | CONDUCTANCE | 0.5275279",
+                "1 BTU/°F | HEAT_CAPACITY | 1899.101"
             })
     void factorsAreThoseOfTheGuideToTheInternationalSystem(String text, Dimension dimension, double base)
             throws QuantityException {
