@@ -2,7 +2,6 @@ package ampdays.chart;
 
 import ampdays.results.WholeFile;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 /** Where pictures go: an SVG and a PNG of the same name, each whole or absent. */
@@ -10,7 +9,7 @@ public final class ChartFiles {
     private ChartFiles() {}
 
     public static void write(Path folder, String baseName, String svg, byte[] png) throws IOException {
-        WholeFile.write(folder.resolve(baseName + ".svg"), out -> out.write(svg.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(folder.resolve(baseName + ".svg"), svg);
         WholeFile.write(folder.resolve(baseName + ".png"), out -> out.write(png));
     }
 }

@@ -14,7 +14,6 @@ import ampdays.results.WholeFile;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -114,6 +113,6 @@ final class AuditCommand implements Callable<Integer> {
 
     private static void writeNew(Path target, String text) throws IOException, UsageException {
         UsageException.ifExists(target);
-        WholeFile.write(target, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(target, text);
     }
 }

@@ -10,7 +10,6 @@ import ampdays.report.page.SheetPage;
 import ampdays.results.WholeFile;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +51,6 @@ final class CommissionFiles {
     }
 
     private static void write(Path target, String text) throws IOException {
-        WholeFile.write(target, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(target, text);
     }
 }

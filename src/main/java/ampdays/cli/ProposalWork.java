@@ -41,7 +41,6 @@ import ampdays.units.Nearest;
 import ampdays.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -94,7 +93,7 @@ record ProposalWork(
         String page = finished(html);
         Path folder = out.orElse(Path.of("out").resolve(loaded.scenario().name()));
         Path written = folder.resolve("proposal.html");
-        WholeFile.write(written, to -> to.write(page.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(written, page);
         Path sheets = folder.resolve("proposal.pdf");
         WholeFile.write(sheets, to -> to.write(pdf));
         loaded.remarks().forEach(remarks::println);

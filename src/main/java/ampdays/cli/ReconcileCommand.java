@@ -26,7 +26,6 @@ import ampdays.study.LoggedTrip;
 import ampdays.study.Reconcile;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -158,7 +157,7 @@ final class ReconcileCommand implements Callable<Integer> {
         List<Fitted> fitted = found.map(Reconciliation::fitted).orElse(List.of());
         String text = FittedValues.option(fitted, metered.facts().file());
         if (patch != null && !fitted.isEmpty()) {
-            WholeFile.write(patch, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+            WholeFile.writeText(patch, text);
         }
         if (json) {
             files.json(screen);
@@ -182,7 +181,7 @@ final class ReconcileCommand implements Callable<Integer> {
         }
         Path target = Path.of(guess);
         UsageException.ifExists(target);
-        WholeFile.write(target, to -> to.write(text.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(target, text);
         screen.println("Wrote " + target + ". Check it, then: ampdays reconcile my-van.yaml --log " + log + " --map "
                 + target);
         return Exit.DONE;

@@ -4,6 +4,7 @@ import ampdays.io.CircuitsText;
 import ampdays.io.WiringFiles;
 import ampdays.io.WiringJson;
 import ampdays.results.Finding.Severity;
+import ampdays.results.WholeFile;
 import ampdays.results.WiringResult;
 import ampdays.scenario.CircuitOffer;
 import ampdays.scenario.Scenario;
@@ -95,7 +96,7 @@ final class WiringCommand implements Callable<Integer> {
                 mended.map(m -> new WiringJson.Mended(m.changes(), m.after().findings()));
         WiringFiles.write(folder, scenario.name(), scenario.title(), result, changes);
         if (!offer.isEmpty()) {
-            WiringFiles.writeText(folder.resolve("circuits.yaml"), CircuitsText.section(offer));
+            WholeFile.writeText(folder.resolve("circuits.yaml"), CircuitsText.section(offer));
         }
         PrintWriter screen = spec.commandLine().getOut();
         loaded.remarks().forEach(spec.commandLine().getErr()::println);

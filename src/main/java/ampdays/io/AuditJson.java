@@ -28,7 +28,7 @@ public final class AuditJson {
             json.writeNumberField("resolutionA", readings.resolutionA());
             json.writeNumberField("voltageV", readings.voltageV());
             json.writeBooleanField("voltageRead", readings.hasVoltage());
-            strings(json, "notes", readings.notes());
+            SummaryJson.texts(json, "notes", readings.notes());
             json.writeArrayFieldStart("draws");
             for (Draw draw : audit.draws()) {
                 draw(json, draw, readings);
@@ -41,7 +41,7 @@ public final class AuditJson {
             json.writeArrayFieldStart("untold");
             for (Untold untold : audit.untold()) {
                 json.writeStartObject();
-                strings(json, "names", untold.names());
+                SummaryJson.texts(json, "names", untold.names());
                 json.writeArrayFieldStart("next");
                 for (Untold.Next next : untold.next()) {
                     json.writeStartObject();
@@ -70,17 +70,19 @@ public final class AuditJson {
 
     private static void draw(JsonGenerator json, Draw draw, Readings readings) throws IOException {
         json.writeStartObject();
-        strings(json, "names", draw.names());
-        number(json, "drawA", draw.amps());
-        number(json, "plusMinusA", draw.plusMinusA());
-        number(json, "surgeA", draw.surgeA());
+        SummaryJson.texts(json, "names", draw.names());
+        SummaryJson.number(json, "drawA", draw.amps());
+        SummaryJson.number(json, "plusMinusA", draw.plusMinusA());
+        SummaryJson.number(json, "surgeA", draw.surgeA());
         lines(json, draw.lines());
         Use use = AuditedDay.use(readings, draw);
-        number(json, "hoursPerDay", use.knownHoursPerDay());
+        SummaryJson.number(json, "hoursPerDay", use.knownHoursPerDay());
         json.writeStringField("when", use.when());
         Optional<UsualUse> usual = AuditedDay.usual(draw);
-        number(json, "usualFromHoursPerDay", usual.map(UsualUse::fromHours).orElse(Double.NaN));
-        number(json, "usualToHoursPerDay", usual.map(UsualUse::toHours).orElse(Double.NaN));
+        SummaryJson.number(
+                json, "usualFromHoursPerDay", usual.map(UsualUse::fromHours).orElse(Double.NaN));
+        SummaryJson.number(
+                json, "usualToHoursPerDay", usual.map(UsualUse::toHours).orElse(Double.NaN));
         json.writeEndObject();
     }
 
@@ -97,19 +99,12 @@ public final class AuditJson {
         }
         json.writeEndArray();
         json.writeNumberField("hoursNotToldAh", day.elsewhereAh());
-        strings(json, "counted", day.counted().stream().map(Draw::label).toList());
-        strings(json, "asked", day.asked().stream().map(Draw::label).toList());
+        SummaryJson.texts(
+                json, "counted", day.counted().stream().map(Draw::label).toList());
+        SummaryJson.texts(json, "asked", day.asked().stream().map(Draw::label).toList());
         json.writeNumberField("leastAskedAh", day.leastAskedAh());
         json.writeNumberField("mostAskedAh", day.mostAskedAh());
         json.writeEndObject();
-    }
-
-    private static void strings(JsonGenerator json, String field, List<String> values) throws IOException {
-        json.writeArrayFieldStart(field);
-        for (String value : values) {
-            json.writeString(value);
-        }
-        json.writeEndArray();
     }
 
     private static void lines(JsonGenerator json, List<Integer> lines) throws IOException {
@@ -118,13 +113,5 @@ public final class AuditJson {
             json.writeNumber(line);
         }
         json.writeEndArray();
-    }
-
-    private static void number(JsonGenerator json, String field, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(field, value);
-        } else {
-            json.writeNullField(field);
-        }
     }
 }

@@ -5,9 +5,7 @@ import ampdays.results.Chances.Drawn;
 import ampdays.results.TripOutcome;
 import ampdays.results.WholeFile;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,16 +26,8 @@ public final class ChancesFiles {
 
     /** Writes both files. */
     public static void write(Path folder, Chances chances) throws IOException {
-        WholeFile.write(folder.resolve(TABLE), out -> {
-            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            table(text, chances);
-            text.flush();
-        });
-        WholeFile.write(folder.resolve(DOCUMENT), out -> {
-            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            ChancesJson.write(text, chances);
-            text.flush();
-        });
+        WholeFile.writeText(folder.resolve(TABLE), text -> table(text, chances));
+        WholeFile.writeText(folder.resolve(DOCUMENT), text -> ChancesJson.write(text, chances));
     }
 
     private static void table(Writer text, Chances chances) throws IOException {

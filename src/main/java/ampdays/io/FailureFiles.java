@@ -11,9 +11,7 @@ import ampdays.results.HeatAfterLoss;
 import ampdays.results.WholeFile;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -66,8 +64,8 @@ public final class FailureFiles {
 
     /** Writes {@code failures.csv} and {@code failures.json} into a folder. */
     public static void write(Path folder, FailureReport report) throws IOException {
-        text(folder.resolve("failures.csv"), writer -> table(writer, report));
-        text(folder.resolve("failures.json"), writer -> json(writer, report));
+        WholeFile.writeText(folder.resolve("failures.csv"), writer -> table(writer, report));
+        WholeFile.writeText(folder.resolve("failures.json"), writer -> json(writer, report));
     }
 
     private static void table(Writer writer, FailureReport report) throws IOException {
@@ -180,11 +178,7 @@ public final class FailureFiles {
         sign(json, "firstSign", outcome.sign());
         sign(json, "firstAlarm", outcome.alarm());
         json.writeBooleanField("survived", outcome.survived());
-        json.writeArrayFieldStart("worseIn");
-        for (String words : outcome.worse()) {
-            json.writeString(words);
-        }
-        json.writeEndArray();
+        SummaryJson.texts(json, "worseIn", outcome.worse());
         json.writeArrayFieldStart("madeGoodBy");
         for (Addition addition : outcome.additions()) {
             json.writeStartObject();
@@ -238,18 +232,5 @@ public final class FailureFiles {
         }
         json.writeEndArray();
         json.writeEndObject();
-    }
-
-    /** What goes into a text file. */
-    private interface Body {
-        void writeTo(Writer writer) throws IOException;
-    }
-
-    private static void text(Path file, Body body) throws IOException {
-        WholeFile.write(file, out -> {
-            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            body.writeTo(writer);
-            writer.flush();
-        });
     }
 }

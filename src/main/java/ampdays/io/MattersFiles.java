@@ -4,9 +4,7 @@ import ampdays.results.Matters;
 import ampdays.results.WholeFile;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
@@ -26,16 +24,8 @@ public final class MattersFiles {
 
     /** Writes both files. */
     public static void write(Path folder, Matters matters) throws IOException {
-        WholeFile.write(folder.resolve(TABLE), out -> {
-            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            table(text, matters);
-            text.flush();
-        });
-        WholeFile.write(folder.resolve(DOCUMENT), out -> {
-            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            writeJson(text, matters);
-            text.flush();
-        });
+        WholeFile.writeText(folder.resolve(TABLE), text -> table(text, matters));
+        WholeFile.writeText(folder.resolve(DOCUMENT), text -> writeJson(text, matters));
     }
 
     private static void table(Writer text, Matters matters) throws IOException {

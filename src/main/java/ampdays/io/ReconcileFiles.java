@@ -8,9 +8,7 @@ import ampdays.results.Reconciliation;
 import ampdays.results.WholeFile;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -53,10 +51,10 @@ public record ReconcileFiles(
 
     /** Writes the files into a folder. */
     public void write(Path folder) throws IOException {
-        text(folder.resolve(DAYS), this::days);
-        text(folder.resolve(GAP), this::gap);
-        text(folder.resolve(VALUES), this::values);
-        text(folder.resolve(DOCUMENT), this::json);
+        WholeFile.writeText(folder.resolve(DAYS), this::days);
+        WholeFile.writeText(folder.resolve(GAP), this::gap);
+        WholeFile.writeText(folder.resolve(VALUES), this::values);
+        WholeFile.writeText(folder.resolve(DOCUMENT), this::json);
     }
 
     private void days(Writer writer) throws IOException {
@@ -142,7 +140,7 @@ public record ReconcileFiles(
                 json.writeEndObject();
             }
             json.writeEndArray();
-            texts(json, "missing", missing);
+            SummaryJson.texts(json, "missing", missing);
             if (found.isPresent()) {
                 found(json, found.get());
             } else {
@@ -189,39 +187,39 @@ public record ReconcileFiles(
             json.writeStartObject();
             json.writeStringField("what", check.what());
             json.writeStringField("unit", check.unit());
-            number(json, "summed", check.summed());
-            number(json, "counted", check.counted());
+            SummaryJson.number(json, "summed", check.summed());
+            SummaryJson.number(json, "counted", check.counted());
             json.writeBooleanField("agrees", check.agrees());
             json.writeEndObject();
         }
         json.writeEndArray();
-        number(json, "bankAhByCharge", quality.capacityAh());
+        SummaryJson.number(json, "bankAhByCharge", quality.capacityAh());
         json.writeStringField("signDoubt", quality.signDoubt().orElse(""));
     }
 
     private static void flows(JsonGenerator json, String name, LoggedDay.Flows flows) throws IOException {
         json.writeObjectFieldStart(name);
-        number(json, "solarWh", flows.solarWh());
-        number(json, "alternatorWh", flows.alternatorWh());
-        number(json, "shoreWh", flows.shoreWh());
-        number(json, "useWh", flows.useWh());
-        number(json, "lowestSoc", flows.lowestSoc());
+        SummaryJson.number(json, "solarWh", flows.solarWh());
+        SummaryJson.number(json, "alternatorWh", flows.alternatorWh());
+        SummaryJson.number(json, "shoreWh", flows.shoreWh());
+        SummaryJson.number(json, "useWh", flows.useWh());
+        SummaryJson.number(json, "lowestSoc", flows.lowestSoc());
         json.writeEndObject();
     }
 
     private static void found(JsonGenerator json, Reconciliation found) throws IOException {
         json.writeObjectFieldStart("gap");
         json.writeNumberField("days", found.days());
-        number(json, "promisedLeftWh", found.promisedLeftWh());
-        number(json, "explainedLeftWh", found.explainedLeftWh());
-        number(json, "loggedLeftWh", found.loggedLeftWh());
-        number(json, "gapWh", found.gapWh());
-        number(json, "notExplainedWh", found.unexplainedWh());
+        SummaryJson.number(json, "promisedLeftWh", found.promisedLeftWh());
+        SummaryJson.number(json, "explainedLeftWh", found.explainedLeftWh());
+        SummaryJson.number(json, "loggedLeftWh", found.loggedLeftWh());
+        SummaryJson.number(json, "gapWh", found.gapWh());
+        SummaryJson.number(json, "notExplainedWh", found.unexplainedWh());
         json.writeArrayFieldStart("causes");
         for (Reconciliation.Share share : found.shares()) {
             json.writeStartObject();
             json.writeStringField("cause", share.cause().label());
-            number(json, "wh", share.wh());
+            SummaryJson.number(json, "wh", share.wh());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -232,41 +230,12 @@ public record ReconcileFiles(
             json.writeStringField("path", value.path());
             json.writeStringField("what", value.label());
             json.writeStringField("unit", unit(value));
-            number(json, "promised", value.in().shown(value.promised()));
-            number(json, "value", value.in().shown(value.value()));
-            number(json, "plusMinus", value.in().shown(value.plusMinus()));
+            SummaryJson.number(json, "promised", value.in().shown(value.promised()));
+            SummaryJson.number(json, "value", value.in().shown(value.value()));
+            SummaryJson.number(json, "plusMinus", value.in().shown(value.plusMinus()));
             json.writeEndObject();
         }
         json.writeEndArray();
-        texts(json, "untold", found.untold());
-    }
-
-    private static void texts(JsonGenerator json, String name, List<String> texts) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (String text : texts) {
-            json.writeString(text);
-        }
-        json.writeEndArray();
-    }
-
-    private static void number(JsonGenerator json, String name, double value) throws IOException {
-        if (Double.isFinite(value)) {
-            json.writeNumberField(name, value);
-        } else {
-            json.writeNullField(name);
-        }
-    }
-
-    /** What goes into a text file. */
-    private interface Body {
-        void writeTo(Writer writer) throws IOException;
-    }
-
-    private static void text(Path file, Body body) throws IOException {
-        WholeFile.write(file, out -> {
-            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            body.writeTo(writer);
-            writer.flush();
-        });
+        SummaryJson.texts(json, "untold", found.untold());
     }
 }

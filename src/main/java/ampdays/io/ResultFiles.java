@@ -11,9 +11,7 @@ import ampdays.results.WholeFile;
 import ampdays.trip.People;
 import ampdays.trip.Vehicle;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -146,22 +144,13 @@ public final class ResultFiles {
         return row;
     }
 
-    /** What goes into a text file. */
-    private interface TextBody {
-        void writeTo(Writer writer) throws IOException;
-    }
-
     private static void row(Writer table, List<String> cells) throws IOException {
         FORMAT.printRecord(table, cells.toArray());
     }
 
-    private Path text(String name, TextBody body) throws IOException {
+    private Path text(String name, WholeFile.TextBody body) throws IOException {
         Path file = folder.resolve(name);
-        WholeFile.write(file, out -> {
-            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            body.writeTo(writer);
-            writer.flush();
-        });
+        WholeFile.writeText(file, body);
         return file;
     }
 }

@@ -25,7 +25,7 @@ public final class SheetJson {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
             json.writeStartObject();
             head(json, sheet);
-            strings(json, "cautions", Sheet.CAUTIONS);
+            SummaryJson.texts(json, "cautions", Sheet.CAUTIONS);
             json.writeArrayFieldStart("steps");
             for (Step step : sheet.steps()) {
                 json.writeStartObject();
@@ -43,7 +43,7 @@ public final class SheetJson {
                 json.writeEndObject();
             }
             json.writeEndArray();
-            strings(json, "notes", sheet.notes());
+            SummaryJson.texts(json, "notes", sheet.notes());
             json.writeEndObject();
             json.writeRaw('\n');
         }
@@ -61,7 +61,7 @@ public final class SheetJson {
                 judgement(json, judgement);
             }
             json.writeEndArray();
-            strings(
+            SummaryJson.texts(
                     json,
                     "notRead",
                     Judgement.notRead(sheet, judgements).map(Item::id).toList());
@@ -150,13 +150,5 @@ public final class SheetJson {
         } else {
             json.writeStringField(field, text);
         }
-    }
-
-    private static void strings(JsonGenerator json, String field, List<String> values) throws IOException {
-        json.writeArrayFieldStart(field);
-        for (String value : values) {
-            json.writeString(value);
-        }
-        json.writeEndArray();
     }
 }

@@ -10,9 +10,6 @@ import ampdays.scenario.Knob;
 import ampdays.scenario.Parts;
 import ampdays.scenario.ScenarioFile;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,11 +55,7 @@ public final class SizeFiles {
             }
             files.writeWhole(lines);
         }
-        WholeFile.write(folder.resolve("size.json"), out -> {
-            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            SizeJson.write(text, scenario, title, sizing, lifted);
-            text.flush();
-        });
+        WholeFile.writeText(folder.resolve("size.json"), text -> SizeJson.write(text, scenario, title, sizing, lifted));
         return SweepReader.read(folder.resolve(SweepFiles.TABLE));
     }
 }

@@ -6,7 +6,6 @@ import ampdays.results.Sizing.Tried;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.Writer;
-import java.util.List;
 import java.util.Optional;
 
 /** The answer to a question of size, as a JSON document. Its form is told in docs/OUTPUT.md. */
@@ -29,18 +28,18 @@ public final class SizeJson {
             json.writeStringField("knob", sizing.path());
             json.writeStringField("range", sizing.range());
             json.writeStringField("wanted", sizing.smallest() ? "smallest" : "largest");
-            texts(json, "goals", sizing.goals());
+            SummaryJson.texts(json, "goals", sizing.goals());
             json.writeBooleanField("reached", sizing.answer().isPresent());
             value(json, "answer", sizing.answer().map(sizing.tried()::get));
             value(json, "notEnough", sizing.notEnough());
             value(json, "best", Optional.of(sizing.bestTried()));
-            texts(json, "against", sizing.against());
+            SummaryJson.texts(json, "against", sizing.against());
             json.writeArrayFieldStart("tried");
             for (Tried tried : sizing.tried()) {
                 json.writeStartObject();
                 json.writeStringField("value", tried.value());
                 json.writeBooleanField("reached", tried.reached());
-                texts(json, "measured", tried.measured());
+                SummaryJson.texts(json, "measured", tried.measured());
                 json.writeStringField("problem", tried.problem());
                 json.writeEndObject();
             }
@@ -60,13 +59,5 @@ public final class SizeJson {
         } else {
             json.writeNullField(field);
         }
-    }
-
-    private static void texts(JsonGenerator json, String field, List<String> texts) throws IOException {
-        json.writeArrayFieldStart(field);
-        for (String text : texts) {
-            json.writeString(text);
-        }
-        json.writeEndArray();
     }
 }

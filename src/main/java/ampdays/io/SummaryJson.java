@@ -213,4 +213,13 @@ public final class SummaryJson {
             json.writeNullField(field);
         }
     }
+
+    /** A list of texts. */
+    static void texts(JsonGenerator json, String field, List<String> texts) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String text : texts) {
+            json.writeString(text);
+        }
+        json.writeEndArray();
+    }
 }

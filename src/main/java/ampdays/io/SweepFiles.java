@@ -150,7 +150,7 @@ public final class SweepFiles implements AutoCloseable {
         } catch (IOException e) {
             throw WholeFile.failure(partial, e);
         }
-        WholeFile.write(folder.resolve(PARTIAL_STUDY), out -> out.write(study.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(folder.resolve(PARTIAL_STUDY), study);
         return 0;
     }
 
@@ -174,7 +174,7 @@ public final class SweepFiles implements AutoCloseable {
                 out.write(line.getBytes(StandardCharsets.UTF_8));
             }
         });
-        WholeFile.write(folder.resolve(STUDY), out -> out.write(study.getBytes(StandardCharsets.UTF_8)));
+        WholeFile.writeText(folder.resolve(STUDY), study);
     }
 
     /** Copies rows of a finished table, counted from zero, in this order into a table of their own. */

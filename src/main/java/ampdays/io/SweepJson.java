@@ -27,11 +27,7 @@ public final class SweepJson {
                 json.writeStartObject();
                 json.writeStringField("path", knob.path());
                 json.writeStringField("unit", knob.unit());
-                json.writeArrayFieldStart("values");
-                for (String value : knob.values()) {
-                    json.writeString(value);
-                }
-                json.writeEndArray();
+                SummaryJson.texts(json, "values", knob.values());
                 json.writeEndObject();
             }
             json.writeEndArray();

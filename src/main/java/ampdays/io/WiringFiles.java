@@ -4,9 +4,6 @@ import ampdays.results.WholeFile;
 import ampdays.results.WiringResult;
 import ampdays.results.WiringRow;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -49,13 +46,14 @@ public final class WiringFiles {
     public static void write(
             Path folder, String scenario, String title, WiringResult result, Optional<WiringJson.Mended> mended)
             throws IOException {
-        text(folder.resolve("wiring.csv"), table -> {
+        WholeFile.writeText(folder.resolve("wiring.csv"), table -> {
             FORMAT.printRecord(table, HEADINGS.toArray());
             for (WiringRow row : result.rows()) {
                 FORMAT.printRecord(table, cells(row).toArray());
             }
         });
-        text(folder.resolve("wiring.json"), writer -> WiringJson.write(writer, scenario, title, result, mended));
+        WholeFile.writeText(
+                folder.resolve("wiring.json"), writer -> WiringJson.write(writer, scenario, title, result, mended));
     }
 
     private static List<String> cells(WiringRow row) {
@@ -84,23 +82,5 @@ public final class WiringFiles {
                 Numbers.fixed(row.faultA(), 0),
                 Numbers.fixed(row.interruptA(), 0),
                 WiringJson.NOTICE);
-    }
-
-    /** What goes into a text file. */
-    private interface TextBody {
-        void writeTo(Writer writer) throws IOException;
-    }
-
-    private static void text(Path file, TextBody body) throws IOException {
-        WholeFile.write(file, out -> {
-            Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-            body.writeTo(writer);
-            writer.flush();
-        });
-    }
-
-    /** Writes a text of its own. */
-    public static void writeText(Path file, String text) throws IOException {
-        text(file, writer -> writer.write(text));
     }
 }

@@ -44,8 +44,8 @@ public final class WiringJson {
             }
             json.writeEndArray();
             findings(json, "findings", result.findings(), result);
-            strings(json, "questions", result.questions());
-            strings(json, "leftOut", result.leftOut());
+            SummaryJson.texts(json, "questions", result.questions());
+            SummaryJson.texts(json, "leftOut", result.leftOut());
             if (mended.isPresent()) {
                 json.writeObjectFieldStart("fix");
                 json.writeObjectFieldStart("changes");
@@ -108,14 +108,6 @@ public final class WiringJson {
             json.writeStringField("remedy", finding.remedy());
             json.writeStringField("source", finding.rule().source());
             json.writeEndObject();
-        }
-        json.writeEndArray();
-    }
-
-    private static void strings(JsonGenerator json, String field, List<String> values) throws IOException {
-        json.writeArrayFieldStart(field);
-        for (String value : values) {
-            json.writeString(value);
         }
         json.writeEndArray();
     }

@@ -3,6 +3,9 @@ package ampdays.results;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -39,6 +42,26 @@ public final class WholeFile {
         } finally {
             deleteQuietly(temporary);
         }
+    }
+
+    /** What goes into a text file. */
+    @FunctionalInterface
+    public interface TextBody {
+        void writeTo(Writer out) throws IOException;
+    }
+
+    /** The same for a text, in UTF-8. */
+    public static void writeText(Path file, TextBody body) throws IOException {
+        write(file, out -> {
+            Writer text = new OutputStreamWriter(out, StandardCharsets.UTF_8);
+            body.writeTo(text);
+            text.flush();
+        });
+    }
+
+    /** The same for a text that is there already. */
+    public static void writeText(Path file, String text) throws IOException {
+        writeText(file, out -> out.write(text));
     }
 
     /** What to say of a file that could not be written. */
