@@ -3,8 +3,6 @@ package ampdays.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,16 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The load audit as a user meets it: what the screen doubts and asks, and the files. Lists are invented. */
-class AuditCommandTest {
+class AuditCommandTest extends CommandRun {
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     private String audit(String... rows) throws IOException {
         return audited("step,current A\n" + String.join("\n", rows));

@@ -3,9 +3,7 @@ package ampdays.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Reader;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -24,19 +22,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Studies of many trips as a user meets them. What is compared are identities and orders of the program's own results. */
-class ChancesCommandTest {
+class ChancesCommandTest extends CommandRun {
     private static final String SURE =
             "{drives: 0 %, set-point: 0 K, shade: 0 %, loads: 0 %, alternator: 0 %, bank-wear: 0 %, ";
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     private int chances(Path scenario, String results, String... more) {
         List<String> words = new ArrayList<>(List.of(

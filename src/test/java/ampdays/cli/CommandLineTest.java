@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,18 +19,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The commands as a user meets them: what is printed, what is written, the exit code. */
-class CommandLineTest {
+class CommandLineTest extends CommandRun {
     private static final String DEMO = "scenarios/desert-survey.yaml";
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     @Test
     void helpNamesEveryCommand() {

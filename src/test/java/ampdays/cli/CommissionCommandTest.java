@@ -3,8 +3,6 @@ package ampdays.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -16,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The commissioning sheet as a user meets it: screen, files, exit codes. */
-class CommissionCommandTest {
+class CommissionCommandTest extends CommandRun {
     private static final String DEMO = "scenarios/desert-survey.yaml";
     private static final List<String> DAY = List.of(
             "--option",
@@ -32,13 +30,6 @@ class CommissionCommandTest {
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     private int make(Path to) {
         List<String> args = new ArrayList<>(List.of("commission", DEMO, "--out", to.toString()));

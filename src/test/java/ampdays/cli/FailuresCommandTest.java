@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.results.HeatAfterLoss;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -15,18 +13,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Failures as a user meets them. What is compared are identities of the program with itself: no outside source. */
-class FailuresCommandTest {
+class FailuresCommandTest extends CommandRun {
     private static final String DEMO = "scenarios/desert-survey.yaml";
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     private static List<CSVRecord> rows(Path file) throws IOException {
         return CSVFormat.DEFAULT

@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The proposal as a client gets it. Where no source is named, the requirement is the program's own: practice, no source. */
-class ProposalCommandTest {
+class ProposalCommandTest extends CommandRun {
     private static final String DEMO = "scenarios/desert-survey.yaml";
     private static final Path README_PICTURE = Path.of("docs/pictures/proposal.png");
     private static final Pattern ROW = Pattern.compile("<tr class=\"(?:chosen|other)\">(.*?)</tr>", Pattern.DOTALL);
@@ -44,13 +44,6 @@ class ProposalCommandTest {
 
     @TempDir
     private Path own;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     @BeforeAll
     static void theDemoForNobody() throws IOException {

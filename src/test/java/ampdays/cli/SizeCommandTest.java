@@ -6,9 +6,7 @@ import ampdays.results.Metric;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Reader;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,18 +25,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Questions of size as a user asks them. Answers are checked by single runs of the program: no outside source. */
-class SizeCommandTest {
+class SizeCommandTest extends CommandRun {
     private static final String DEMO = "scenarios/desert-survey.yaml";
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     private int size(String... more) {
         List<String> words = new ArrayList<>(

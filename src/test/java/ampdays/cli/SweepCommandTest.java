@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.io.Reader;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +26,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Sweeps as a user meets them. What is compared are identities of the program with itself: no outside source. */
-class SweepCommandTest {
+class SweepCommandTest extends CommandRun {
     private static final String DEMO = "scenarios/desert-survey.yaml";
 
     /** The capacities of the sweep that is killed and resumed. */
@@ -36,13 +34,6 @@ class SweepCommandTest {
 
     @TempDir
     private Path folder;
-
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    private int run(String... args) {
-        return Main.run(new PrintWriter(out), new PrintWriter(err), args);
-    }
 
     private int sweep(Path into, String... more) {
         List<String> words = new ArrayList<>(List.of("sweep", DEMO, "--out", into.toString()));

@@ -16,12 +16,9 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -148,21 +145,10 @@ class SheetFilesTest {
                         + " quotation marks around the cell.");
     }
 
-    record Case(String name, String taken, String put, List<String> messages) {
-        @Override
-        public String toString() {
-            return name;
-        }
-    }
-
     @ParameterizedTest
-    @MethodSource("cases")
-    void eachMistakeGetsItsMessages(Case wrong) throws IOException {
-        assertThat(wrong.taken().equals("WHOLE") || FILLED.contains(wrong.taken()))
-                .isTrue();
-        String text = wrong.taken().equals("WHOLE")
-                ? wrong.put()
-                : FILLED.replaceFirst(Pattern.quote(wrong.taken()), Matcher.quoteReplacement(wrong.put()));
+    @MethodSource("mistakes")
+    void eachMistakeGetsItsMessages(Mistake wrong) throws IOException {
+        String text = wrong.in(FILLED);
         Path file = written(text);
         InputException refused = catchThrowableOfType(InputException.class, () -> {
             SheetReader reader = SheetReader.open(file);
@@ -173,19 +159,8 @@ class SheetFilesTest {
         assertThat(refused.problems().stream().map(InputProblem::toString)).containsExactlyElementsOf(wrong.messages());
     }
 
-    static Stream<Case> cases() {
-        List<Case> cases = new ArrayList<>();
-        for (String block : WrongScenarioTest.resource("wrong-sheets.txt").split("(?m)^=== ", -1)) {
-            if (!block.isBlank()) {
-                List<String> lines = block.lines().toList();
-                cases.add(new Case(
-                        lines.get(0),
-                        lines.get(1).substring(2),
-                        lines.get(2).substring(2).replace("\\n", "\n").replace("\\0", "\u0003"),
-                        lines.subList(3, lines.size())));
-            }
-        }
-        return cases.stream();
+    static Stream<Mistake> mistakes() {
+        return Mistake.of("wrong-sheets.txt");
     }
 
     /** By the band of the small sheet: 13.2 V passes, 94 °C passes, 190 mV at 96 A pass, 450 mV are a stop. */

@@ -10,8 +10,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,42 +23,17 @@ class WrongReadingsTest {
     @TempDir
     private Path folder;
 
-    record Case(String name, String taken, String put, List<String> messages) {
-        @Override
-        public String toString() {
-            return name;
-        }
-    }
-
     @ParameterizedTest
-    @MethodSource("cases")
-    void eachMistakeGetsItsMessages(Case wrong) throws IOException {
-        assertThat(wrong.taken().equals("WHOLE") || RIGHT.contains(wrong.taken()))
-                .isTrue();
-        int at = RIGHT.indexOf(wrong.taken());
-        String text = at < 0
-                ? wrong.put()
-                : RIGHT.substring(0, at)
-                        + wrong.put()
-                        + RIGHT.substring(at + wrong.taken().length());
+    @MethodSource("mistakes")
+    void eachMistakeGetsItsMessages(Mistake wrong) throws IOException {
+        String text = wrong.in(RIGHT);
         Path file = written(text);
         InputException refused = catchThrowableOfType(InputException.class, () -> ReadingsReader.read(file));
         assertThat(refused.problems().stream().map(InputProblem::toString)).containsExactlyElementsOf(wrong.messages());
     }
 
-    static Stream<Case> cases() {
-        List<Case> cases = new ArrayList<>();
-        for (String block : WrongScenarioTest.resource("wrong-readings.txt").split("(?m)^=== ", -1)) {
-            if (!block.isBlank()) {
-                List<String> lines = block.lines().toList();
-                cases.add(new Case(
-                        lines.get(0),
-                        lines.get(1).substring(2),
-                        lines.get(2).substring(2).replace("\\n", "\n").replace("\\0", "\u0003"),
-                        lines.subList(3, lines.size())));
-            }
-        }
-        return cases.stream();
+    static Stream<Mistake> mistakes() {
+        return Mistake.of("wrong-readings.txt");
     }
 
     @Test

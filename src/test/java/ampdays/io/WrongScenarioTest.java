@@ -9,8 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -30,23 +28,6 @@ class WrongScenarioTest {
     @TempDir
     private Path folder;
 
-    /** One wrong file: the right one with a text replaced. */
-    record Case(String name, String taken, String put, List<String> messages) {
-        @Override
-        public String toString() {
-            return name;
-        }
-
-        String text() {
-            if (taken.equals("WHOLE")) {
-                return put;
-            }
-            assertThat(RIGHT).contains(taken);
-            int at = RIGHT.indexOf(taken);
-            return RIGHT.substring(0, at) + put + RIGHT.substring(at + taken.length());
-        }
-    }
-
     @BeforeEach
     void weatherLiesBesideTheScenario() throws IOException {
         Files.createDirectories(folder.resolve("van"));
@@ -55,31 +36,15 @@ class WrongScenarioTest {
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
-    void eachMistakeGetsItsMessages(Case wrong) throws IOException {
-        InputException refused = refused(wrong.text().getBytes(StandardCharsets.UTF_8));
+    @MethodSource("mistakes")
+    void eachMistakeGetsItsMessages(Mistake wrong) throws IOException {
+        InputException refused = refused(wrong.in(RIGHT).getBytes(StandardCharsets.UTF_8));
         assertThat(refused.problems().stream().map(InputProblem::toString)).containsExactlyElementsOf(wrong.messages());
         assertThat(refused).hasMessage(String.join("\n", wrong.messages()));
     }
 
-    static Stream<Case> cases() {
-        List<Case> cases = new ArrayList<>();
-        String all = resource("wrong-scenarios.txt") + resource("wrong-circuits.txt");
-        for (String block : all.split("(?m)^=== ", -1)) {
-            if (!block.isBlank()) {
-                List<String> lines = block.lines().toList();
-                cases.add(new Case(
-                        lines.get(0),
-                        unescaped(lines.get(1).substring(2)),
-                        unescaped(lines.get(2).substring(2)),
-                        lines.subList(3, lines.size())));
-            }
-        }
-        return cases.stream();
-    }
-
-    private static String unescaped(String text) {
-        return text.replace("\\n", "\n").replace("\\t", "\t");
+    static Stream<Mistake> mistakes() {
+        return Mistake.of("wrong-scenarios.txt", "wrong-circuits.txt");
     }
 
     @Test

@@ -9,8 +9,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,13 +22,6 @@ class WrongShopTest {
 
     @TempDir
     private Path folder;
-
-    record Case(String name, String taken, String put, List<String> messages) {
-        @Override
-        public String toString() {
-            return name;
-        }
-    }
 
     @BeforeEach
     void pictures() throws IOException {
@@ -53,29 +44,16 @@ class WrongShopTest {
     }
 
     @ParameterizedTest
-    @MethodSource("cases")
-    void eachMistakeGetsItsMessages(Case wrong) throws IOException {
-        assertThat(wrong.taken().equals("WHOLE") || RIGHT.contains(wrong.taken()))
-                .isTrue();
-        String text = wrong.taken().equals("WHOLE") ? wrong.put() : RIGHT.replace(wrong.taken(), wrong.put());
+    @MethodSource("mistakes")
+    void eachMistakeGetsItsMessages(Mistake wrong) throws IOException {
+        String text = wrong.in(RIGHT);
         Path file = Files.writeString(folder.resolve("shop.yaml"), text);
         InputException refused = catchThrowableOfType(InputException.class, () -> ShopReader.read(file));
         assertThat(refused.problems().stream().map(InputProblem::toString)).containsExactlyElementsOf(wrong.messages());
     }
 
-    static Stream<Case> cases() {
-        List<Case> cases = new ArrayList<>();
-        for (String block : WrongScenarioTest.resource("wrong-shops.txt").split("(?m)^=== ", -1)) {
-            if (!block.isBlank()) {
-                List<String> lines = block.lines().toList();
-                cases.add(new Case(
-                        lines.get(0),
-                        lines.get(1).substring(2),
-                        lines.get(2).substring(2).replace("\\n", "\n"),
-                        lines.subList(3, lines.size())));
-            }
-        }
-        return cases.stream();
+    static Stream<Mistake> mistakes() {
+        return Mistake.of("wrong-shops.txt");
     }
 
     @Test
