@@ -74,9 +74,7 @@ final class AuditCommand implements Callable<Integer> {
             UsageException.ifExists(out);
         }
         if (tables != null) {
-            for (String name : TABLES) {
-                UsageException.ifExists(tables.resolve(name));
-            }
+            UsageException.ifAnyExists(tables, TABLES);
         }
         Readings readings = ReadingsReader.read(file);
         Audit audit = LoadAudit.of(readings);

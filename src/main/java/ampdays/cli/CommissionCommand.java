@@ -103,7 +103,7 @@ final class CommissionCommand implements Callable<Integer> {
         Conditions told = told();
         Paper size = paper();
         if (out != null) {
-            CommissionFiles.refuseExisting(out, CommissionFiles.SHEET);
+            UsageException.ifAnyExists(out, CommissionFiles.SHEET);
         }
         ScenarioFile scenario = ScenarioReader.read(file);
         String name = option == null ? ScenarioFile.BASE_NAME : option;
@@ -143,7 +143,7 @@ final class CommissionCommand implements Callable<Integer> {
                     + " and --json out.");
         }
         if (out != null) {
-            CommissionFiles.refuseExisting(out, CommissionFiles.JUDGEMENT);
+            UsageException.ifAnyExists(out, CommissionFiles.JUDGEMENT);
         }
         SheetReader reader = SheetReader.open(read);
         Conditions told = reader.conditions();

@@ -21,12 +21,6 @@ final class CommissionFiles {
 
     private CommissionFiles() {}
 
-    static void refuseExisting(Path folder, List<String> names) throws UsageException {
-        for (String name : names) {
-            UsageException.ifExists(folder.resolve(name));
-        }
-    }
-
     /** All is made before the first file is written, so that nothing is written when something cannot be made. */
     static void writeSheet(Path folder, Sheet sheet, Paper paper) throws IOException {
         List<String> complaints = new ArrayList<>();

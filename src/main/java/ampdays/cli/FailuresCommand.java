@@ -54,9 +54,7 @@ final class FailuresCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded loaded = Loaded.read(file);
-        Variant variant = loaded.scenario()
-                .variant(option)
-                .orElseThrow(() -> UsageException.unknownOption(option, file, loaded.scenario()));
+        Variant variant = loaded.option(option);
         loaded.requireCoverage();
         List<Failure> own = loaded.file().failures();
         FailureReport report;

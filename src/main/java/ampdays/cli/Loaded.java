@@ -75,6 +75,15 @@ final class Loaded {
         return loaded;
     }
 
+    /**
+     * An option by its name.
+     *
+     * @throws UsageException when the scenario has none of that name
+     */
+    Variant option(String name) throws UsageException {
+        return scenario().variant(name).orElseThrow(() -> UsageException.unknownOption(name, path, scenario()));
+    }
+
     private void readWeather(Variant variant) throws IOException, InputException {
         if (weather.containsKey(variant.weather())) {
             return;

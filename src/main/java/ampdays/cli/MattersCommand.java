@@ -67,9 +67,7 @@ final class MattersCommand implements Callable<Integer> {
         draws.check();
         Draws.checkSamples(samples, 10);
         Loaded loaded = Loaded.read(file);
-        Variant option = loaded.scenario()
-                .variant(name)
-                .orElseThrow(() -> UsageException.unknownOption(name, file, loaded.scenario()));
+        Variant option = loaded.option(name);
         loaded.requireCoverage(option);
         DrawnWeather weather = new DrawnWeather(loaded, draws.seed());
         Draws.refuseImpossible(loaded, weather);

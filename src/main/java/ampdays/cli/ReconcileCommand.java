@@ -119,12 +119,8 @@ final class ReconcileCommand implements Callable<Integer> {
         Loaded loaded = Loaded.read(file);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), "reconcile") : out;
         // a log may lie in this folder under the name of a result
-        for (String name : RESULTS) {
-            UsageException.ifExists(folder.resolve(name));
-        }
-        Variant built = loaded.scenario()
-                .variant(option)
-                .orElseThrow(() -> UsageException.unknownOption(option, file, loaded.scenario()));
+        UsageException.ifAnyExists(folder, RESULTS);
+        Variant built = loaded.option(option);
         LogMap columns = LogMapReader.read(map, built.trip().zone());
         MeteredLog metered = LogReader.read(log, columns);
         if (metered.minutes() < LEAST_MINUTES) {

@@ -64,9 +64,7 @@ final class RunCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded read = Loaded.read(file);
-        Variant asWritten = read.scenario()
-                .variant(option)
-                .orElseThrow(() -> UsageException.unknownOption(option, file, read.scenario()));
+        Variant asWritten = read.option(option);
         Loaded loaded = changes.isEmpty() ? read : read.changed(option, changes);
         Variant variant =
                 changes.isEmpty() ? asWritten : loaded.scenario().variants().get(0);

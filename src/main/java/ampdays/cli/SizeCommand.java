@@ -98,12 +98,10 @@ final class SizeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded read = Loaded.read(file);
-        if (read.scenario().variant(option).isEmpty()) {
-            throw UsageException.unknownOption(option, file, read.scenario());
-        }
+        Variant asWritten = read.option(option);
         Loaded loaded = changes.isEmpty() ? read : read.changed(option, changes);
         String name =
-                changes.isEmpty() ? option : loaded.scenario().variants().get(0).name();
+                (changes.isEmpty() ? asWritten : loaded.scenario().variants().get(0)).name();
         Variant variant = loaded.scenario().variant(name).orElseThrow();
         boolean smallest = ask(variant) && !largest;
         Knob range = knob(loaded);

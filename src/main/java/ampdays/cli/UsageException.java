@@ -3,6 +3,7 @@ package ampdays.cli;
 import ampdays.scenario.Scenario;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /** A wrong word on the command line that only shows once the input is read, with what would be right. */
@@ -18,6 +19,13 @@ final class UsageException extends Exception {
         return new UsageException("There is no option \"" + option + "\" in " + file + ". Its options: "
                 + scenario.variants().stream().map(v -> "\"" + v.name() + "\"").collect(Collectors.joining(", "))
                 + ".");
+    }
+
+    /** Refuses to overwrite files in a folder. */
+    static void ifAnyExists(Path folder, List<String> names) throws UsageException {
+        for (String name : names) {
+            ifExists(folder.resolve(name));
+        }
     }
 
     /** Refuses to overwrite. */

@@ -71,8 +71,7 @@ final class WiringCommand implements Callable<Integer> {
     public Integer call() throws Exception {
         Loaded loaded = Loaded.read(file);
         Scenario scenario = loaded.scenario();
-        Variant written =
-                scenario.variant(option).orElseThrow(() -> UsageException.unknownOption(option, file, scenario));
+        Variant written = loaded.option(option);
         Values values = loaded.file().values(option).orElseThrow();
         Map<String, String> offer = CircuitOffer.of(values, written.design());
         boolean offered = !offer.isEmpty();
