@@ -18,6 +18,8 @@ import java.util.stream.Collectors;
 
 /** A first map of a log, guessed from names and values, with how sure each line is. */
 public final class LogMapGuess {
+    private static final String SHORT_NUMBER = "\\d{1,4}";
+
     private static final int ROWS = 2000;
     private static final int MOST_DEVICES = 20;
 
@@ -122,8 +124,8 @@ public final class LogMapGuess {
 
     private void orderOf(List<String> values) {
         List<int[]> parts = values.stream()
-                .map(v -> v.split("\\D+", -1))
-                .filter(p -> p.length >= 3 && !p[0].isEmpty())
+                .map(v -> v.replaceFirst("^\\D+", "").split("\\D+", -1))
+                .filter(p -> p.length >= 3 && p[0].matches(SHORT_NUMBER) && p[1].matches(SHORT_NUMBER))
                 .map(p -> new int[] {Integer.parseInt(p[0]), Integer.parseInt(p[1])})
                 .toList();
         if (parts.stream().anyMatch(p -> p[0] > 31)) {

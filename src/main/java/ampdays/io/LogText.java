@@ -46,8 +46,12 @@ record LogText(
         }
         int end = bytes.length;
         if (end == LOOKED_AT_BYTES) {
-            while (end > 0 && bytes[end - 1] != '\n') {
+            while (end > 0 && bytes[end - 1] != '\n' && bytes[end - 1] != '\r') {
                 end--;
+            }
+            if (end == 0) {
+                throw problem(
+                        file, 1, "no line ends within the first " + LOOKED_AT_BYTES / 1024 + " KiB. This is no table.");
             }
         }
         Charset charset = StandardCharsets.UTF_8;

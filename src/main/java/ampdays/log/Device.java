@@ -210,7 +210,7 @@ final class Device {
         }
     }
 
-    /** Rows of one time are averaged. */
+    /** Rows of one time are averaged; what counters grew in each of them is added. */
     private void join(double[] values) {
         sameTime++;
         for (int i = 0; i < gauges.size(); i++) {
@@ -218,6 +218,9 @@ final class Device {
             if (!stampsEnd && !Double.isNaN(values[i]) && isFlow(gauge)) {
                 double before = Double.isNaN(gauge.value()) ? values[i] : gauge.value();
                 gauge.set(before + (values[i] - before) / sameTime);
+            }
+            if (gauge.column().counter() == CounterKind.PER_ROW && !Double.isNaN(values[i])) {
+                gauge.track().grow(values[i], last);
             }
         }
     }

@@ -17,14 +17,6 @@ final class Faults {
         count++;
     }
 
-    void clear() {
-        count = 0;
-    }
-
-    int count() {
-        return count;
-    }
-
     String first() {
         return first;
     }

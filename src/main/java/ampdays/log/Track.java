@@ -20,10 +20,6 @@ final class Track {
         this.signal = signal;
     }
 
-    Signal signal() {
-        return signal;
-    }
-
     void clear() {
         sum = new double[FIRST_SIZE];
         seconds = new float[FIRST_SIZE];
@@ -45,10 +41,18 @@ final class Track {
 
     /** Takes back what was measured in the minutes from one instant to another. */
     void forget(long from, long to) {
-        int first = room(from);
-        int last = room(to);
-        Arrays.fill(sum, first, last + 1, 0);
-        Arrays.fill(seconds, first, last + 1, 0);
+        for (int minute = firstOf(from); minute <= lastOf(to); minute++) {
+            sum[minute] = 0;
+            seconds[minute] = 0;
+        }
+    }
+
+    private int firstOf(long from) {
+        return (int) Math.max(0, Math.floorDiv(from, MINUTE) - origin);
+    }
+
+    private int lastOf(long to) {
+        return (int) Math.min(used - 1, Math.floorDiv(to, MINUTE) - origin);
     }
 
     void level(double value, long at) {
@@ -110,9 +114,7 @@ final class Track {
 
     /** Highest less lowest value of the minutes from one instant to another; NaN without any. */
     double spread(long from, long to) {
-        int first = (int) Math.max(0, Math.floorDiv(from, MINUTE) - origin);
-        int last = (int) Math.min(used - 1, Math.floorDiv(to, MINUTE) - origin);
-        return extreme(first, last, true) - extreme(first, last, false);
+        return extreme(firstOf(from), lastOf(to), true) - extreme(firstOf(from), lastOf(to), false);
     }
 
     private double extreme(int first, int last, boolean highest) {

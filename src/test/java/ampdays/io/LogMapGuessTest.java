@@ -61,6 +61,24 @@ class LogMapGuessTest {
         assertThat(LogReader.read(folder.resolve("log.csv"), read).signals()).contains(Signal.SOLAR_ENERGY);
     }
 
+    /** A weekday before the date is passed over, as it is in reading; a row gone wrong does not stop the guess. */
+    @Test
+    void aWeekdayStandsBeforeTheDate() throws IOException, InputException {
+        StringBuilder log = new StringBuilder("Time,V,A\n");
+        for (int i = 0; i < 20; i++) {
+            log.append(String.format(Locale.ROOT, "Wed 2026-07-08 14:%02d,13.%d,%d\n", i, i % 4, i));
+        }
+        log.append("2026-1099999999999-25 14:20,13.2,5\n");
+        assertThat(guess(log.toString())).contains("  form: year month day");
+    }
+
+    /** Lines may end in a carriage return alone, in a large file too. */
+    @Test
+    void aLargeFileOfCarriageReturnsIsNoEmptyFile() throws IOException, InputException {
+        assertThat(guess("timestamp,voltage,current\r" + "1783504800,13200,1500\r".repeat(15_000)))
+                .contains("  form: epoch seconds");
+    }
+
     /** No units in the names: told by the size of the values, and said so. */
     @Test
     void unitsAreToldByTheSizeOfValuesWhereNamesHaveNone() throws IOException, InputException {
