@@ -76,19 +76,22 @@ final class AuditCommand implements Callable<Integer> {
         if (tables != null) {
             UsageException.ifAnyExists(tables, TABLES);
         }
+        if (out != null && tables != null) {
+            UsageException.ifAmong(out, tables, TABLES);
+        }
         Readings readings = ReadingsReader.read(file);
         Audit audit = LoadAudit.of(readings);
         AuditedDay day = AuditedDay.of(readings, audit);
         String section = LoadsSection.text(readings, audit);
-        if (out != null) {
-            writeNew(out, section);
-        }
         if (tables != null) {
             StringWriter document = new StringWriter();
             AuditJson.write(document, readings, audit, day);
             writeNew(tables.resolve("draws.csv"), AuditCsv.draws(readings, audit));
             writeNew(tables.resolve("hours.csv"), AuditCsv.hours(readings, day));
             writeNew(tables.resolve("audit.json"), document.toString());
+        }
+        if (out != null) {
+            writeNew(out, section);
         }
         if (json) {
             AuditJson.write(screen, readings, audit, day);

@@ -13,7 +13,6 @@ import java.util.Locale;
 
 /** A commissioning sheet, and what its readings say, on the screen. */
 final class CommissionScreen {
-    private static final int WIDTH = 100;
     private static final int MOST_CAUSES = 3;
 
     private final PrintWriter out;
@@ -134,19 +133,6 @@ final class CommissionScreen {
 
     /** A paragraph behind a lead, its further lines set in as far. */
     private void wrapped(String lead, String text) {
-        String indent = " ".repeat(lead.length());
-        StringBuilder line = new StringBuilder(lead);
-        boolean empty = true;
-        for (String word : text.split(" ", -1)) {
-            if (!empty && line.length() + 1 + word.length() > WIDTH) {
-                out.println(line);
-                line.setLength(0);
-                line.append(indent);
-                empty = true;
-            }
-            line.append(empty ? "" : " ").append(word);
-            empty = false;
-        }
-        out.println(line);
+        Paragraph.print(out, lead + text, " ".repeat(lead.length()));
     }
 }

@@ -120,6 +120,9 @@ final class ReconcileCommand implements Callable<Integer> {
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), "reconcile") : out;
         // a log may lie in this folder under the name of a result
         UsageException.ifAnyExists(folder, RESULTS);
+        if (patch != null) {
+            UsageException.ifAmong(patch, folder, RESULTS);
+        }
         Variant built = loaded.option(option);
         LogMap columns = LogMapReader.read(map, built.trip().zone());
         MeteredLog metered = LogReader.read(log, columns);
@@ -148,13 +151,13 @@ final class ReconcileCommand implements Callable<Integer> {
                 scenario.name(), scenario.title(), option, metered, quality, first, days, trip.missing(), found);
         SortedMap<String, ChartModel> charts = new TreeMap<>();
         found.ifPresent(gap -> charts.put(CHART, LogChart.of(scenario.title(), gap.curves())));
-        files.write(folder);
-        new ChartRenderer().writeAll(charts, folder);
         List<Fitted> fitted = found.map(Reconciliation::fitted).orElse(List.of());
         String text = FittedValues.option(fitted, metered.facts().file());
         if (patch != null && !fitted.isEmpty()) {
             WholeFile.writeText(patch, text);
         }
+        files.write(folder);
+        new ChartRenderer().writeAll(charts, folder);
         if (json) {
             files.json(screen);
             return Exit.DONE;

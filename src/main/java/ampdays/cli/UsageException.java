@@ -28,6 +28,18 @@ final class UsageException extends Exception {
         }
     }
 
+    /** Refuses a file that has the place of a result. */
+    static void ifAmong(Path file, Path folder, List<String> names) throws UsageException {
+        for (String name : names) {
+            if (folder.resolve(name)
+                    .toAbsolutePath()
+                    .normalize()
+                    .equals(file.toAbsolutePath().normalize())) {
+                throw new UsageException(file + " is the place of one of the results. Choose another name.");
+            }
+        }
+    }
+
     /** Refuses to overwrite. */
     static void ifExists(Path file) throws UsageException {
         if (Files.exists(file)) {

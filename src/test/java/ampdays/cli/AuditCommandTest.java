@@ -98,6 +98,17 @@ class AuditCommandTest extends CommandRun {
         assertThat(run("audit", readings.toString(), "--tables", tables.toString()))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("hours.csv exists already.");
+        Path other = folder.resolve("other");
+        assertThat(run(
+                        "audit",
+                        readings.toString(),
+                        "--tables",
+                        other.toString(),
+                        "--out",
+                        other.resolve("draws.csv").toString()))
+                .isEqualTo(2);
+        assertThat(err.toString()).contains("draws.csv is the place of one of the results.");
+        assertThat(other).doesNotExist();
         assertThat(tables.resolve("draws.csv")).doesNotExist();
     }
 }

@@ -110,6 +110,21 @@ class ReconcileCommandTest {
         assertThat(err.toString()).contains("log-days.csv exists already.");
         assertThat(Files.readAllBytes(log)).isEqualTo(before);
         assertThat(o.resolve("reconcile.json")).doesNotExist();
+        Path place = folder.resolve("p/log-gap.csv");
+        assertThat(run(
+                        "reconcile",
+                        VAN,
+                        "--log",
+                        log.toString(),
+                        "--map",
+                        map().toString(),
+                        "--out",
+                        folder.resolve("p").toString(),
+                        "--patch",
+                        place.toString()))
+                .isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString()).contains("log-gap.csv is the place of one of the results.");
+        assertThat(place).doesNotExist();
     }
 
     @Test
