@@ -21,6 +21,9 @@ import org.apache.commons.math3.util.Pair;
  * Commons Math has it. Standard errors: the inverse of JᵀJ, from memory. Test: {@code FitTest}.
  */
 final class Fit {
+    /** Half of a 95 % interval in standard errors of a normal distribution. */
+    static final double NORMAL_95 = 1.96;
+
     private static final double STEP = 0.01;
     private static final int MOST_RUNS = 60;
     /** What moves no observation by more than this part of its uncertainty when doubled is not seen. */

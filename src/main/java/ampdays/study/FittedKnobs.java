@@ -27,12 +27,11 @@ import java.util.stream.IntStream;
  * ({@link LoggedBlocks}). What the log does not depend on is left as promised. Test: {@code ReconcileTruthTest}.
  */
 final class FittedKnobs {
-    private static final double NORMAL_95 = 1.96;
     /** What meters of current and power are off by in scale: class 1 (IEC 60051); no scatter shows it. */
-    private static final double METER = 0.01;
+    static final double METER = 0.01;
 
     /** A value whose 95 % interval is wider than this share of it is not told. */
-    private static final double TOLD = 0.4;
+    static final double TOLD = 0.4;
 
     /** By how much the sum of squares must rise without a limit for it to be told: four standard errors. */
     private static final double CLEAR = 16;
@@ -203,7 +202,7 @@ final class FittedKnobs {
                     promised(knob.path()),
                     second.value(i),
                     Math.hypot(
-                            NORMAL_95 * Math.max(second.standard(i), second.standard(i, hours)),
+                            Fit.NORMAL_95 * Math.max(second.standard(i), second.standard(i, hours)),
                             METER * second.value(i)),
                     usual(knob.path())));
         }

@@ -30,7 +30,6 @@ final class FittedSetPoints {
     private static final double STEADY = 0.3;
 
     private static final double FIRST_U = 0.3;
-    private static final double NORMAL_95 = 1.96;
     /** What a thermometer in the cabin is off by for good, K (guess). */
     private static final double THERMOMETER = 0.5;
     /** A set point whose 95 % interval is wider is not told, K. */
@@ -124,7 +123,7 @@ final class FittedSetPoints {
             List<Fitted> fitted = new ArrayList<>();
             for (int i = 0; i < start.length; i++) {
                 double standard = Math.max(fit.standard(i), fit.standard(i, hours));
-                double plusMinus = Math.hypot(NORMAL_95 * standard, THERMOMETER);
+                double plusMinus = Math.hypot(Fit.NORMAL_95 * standard, THERMOMETER);
                 if (!(plusMinus <= widest)) {
                     widest = plusMinus;
                     worst = i;

@@ -35,17 +35,11 @@ final class FittedUse {
     private static final double LEAST_U = 2;
 
     private static final double FLOW_U = 0.01;
-    /** What meters of current and power are off by in scale: class 1 (IEC 60051); no scatter shows it. */
-    private static final double METER = 0.01;
-
     /** What the promise of a load is thought to be off by, as a share of it (guess). */
     private static final double PROMISE_U = 1;
     /** By what share a load is raised to see what it does. */
     private static final double MORE = 0.25;
 
-    private static final double NORMAL_95 = 1.96;
-    /** A value whose 95 % interval is wider than this share of it is not told. */
-    private static final double TOLD = 0.4;
     /** Two that go up and down together more than this are told together (cosine, guess). */
     private static final double ALIKE = 0.99;
 
@@ -314,7 +308,7 @@ final class FittedUse {
     private double plusMinus(Fit.Result times, int part, int count) {
         int[] each = IntStream.range(0, hours.size() + count).toArray();
         double standard = Math.max(times.standard(part), times.standard(part, each));
-        return Math.hypot(NORMAL_95 * standard, METER * times.value(part));
+        return Math.hypot(Fit.NORMAL_95 * standard, FittedKnobs.METER * times.value(part));
     }
 
     private List<Fitted> fitted(List<Part> parts, Fit.Result times) {
@@ -322,7 +316,7 @@ final class FittedUse {
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
             double plusMinus = plusMinus(times, i, parts.size());
-            if (!(plusMinus <= TOLD * times.value(i))) {
+            if (!(plusMinus <= FittedKnobs.TOLD * times.value(i))) {
                 untold.add(part.named() + ": too little beside the rest of the use");
             } else if (part.names.size() > 1) {
                 untold.add(String.format(

@@ -53,7 +53,7 @@ public final class LoggedDays {
                         lowest(from, to, logged::soc, logged::soc)));
     }
 
-    private static double alternatorsW(MinuteLog run, int step) {
+    static double alternatorsW(MinuteLog run, int step) {
         return run.get(Channel.FACTORY_ALTERNATOR, step) + run.get(Channel.SECOND_ALTERNATOR, step);
     }
 

@@ -196,7 +196,7 @@ public final class Reconcile {
                 hours(logged::useW),
                 hours(step -> then.get(Channel.SOLAR, step)),
                 hours(logged::solarW),
-                hours(step -> then.get(Channel.FACTORY_ALTERNATOR, step) + then.get(Channel.SECOND_ALTERNATOR, step)),
+                hours(step -> LoggedDays.alternatorsW(then, step)),
                 hours(step -> logged.chargerW(step) + logged.secondW(step)));
     }
 

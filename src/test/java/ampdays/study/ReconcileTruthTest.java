@@ -20,6 +20,7 @@ import ampdays.sim.SkyCompletion;
 import ampdays.weather.WeatherSeries;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -222,8 +223,10 @@ class ReconcileTruthTest {
         double[] shares = Shapley.shares(left);
         causes.forEach(cause -> truth.put(cause, shares[causes.indexOf(cause)]));
         double tenth = 0.1 * Math.abs(left[0] - left[left.length - 1]);
-        boolean holds = found.shares().stream()
-                .allMatch(share -> Math.abs(share.wh() - truth.getOrDefault(share.cause(), 0.0)) <= tenth);
+        Map<Cause, Double> told = new EnumMap<>(Cause.class);
+        found.shares().forEach(share -> told.put(share.cause(), share.wh()));
+        boolean holds = Arrays.stream(Cause.values())
+                .allMatch(cause -> Math.abs(told.getOrDefault(cause, 0.0) - truth.getOrDefault(cause, 0.0)) <= tenth);
         return holds ? "" : found.shares() + ", truth " + truth;
     }
 }
