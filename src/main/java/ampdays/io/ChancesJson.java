@@ -17,10 +17,7 @@ public final class ChancesJson {
     /** Writes the document and a line end, and leaves the writer open. */
     public static void write(Writer writer, Chances chances) throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", chances.scenario());
-            json.writeStringField("title", chances.title());
+            SummaryJson.begin(json, chances.scenario(), chances.title());
             json.writeNumberField("trips", chances.trips());
             json.writeNumberField("seed", chances.seed());
             SummaryJson.number(json, "reserve", chances.reserveShare());

@@ -126,10 +126,7 @@ public final class FailureFiles {
     /** Writes the document and a line end, and leaves the writer open. */
     public static void json(Writer writer, FailureReport report) throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", report.scenario());
-            json.writeStringField("title", report.title());
+            SummaryJson.begin(json, report.scenario(), report.title());
             json.writeStringField("option", report.option());
             json.writeNumberField("reserve", report.reserveShare());
             json.writeNumberField("tripDays", report.tripDays());

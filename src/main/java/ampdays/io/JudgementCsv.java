@@ -11,26 +11,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 
 /** What the readings of a commissioning sheet say, as a table. Format: docs/OUTPUT.md. */
 public final class JudgementCsv {
-    private static final String[] COLUMNS = {
-        "id",
-        "step",
-        "what",
-        "where",
-        "unit",
-        "predicted",
-        "pass from",
-        "pass to",
-        "stop below",
-        "stop above",
-        "reading",
-        "outcome",
-        "likely causes",
-        "next reading"
-    };
+    private static final List<String> COLUMNS = Stream.concat(
+                    SheetCsv.PRINTED.stream(), Stream.of("reading", "outcome", "likely causes", "next reading"))
+            .toList();
 
     private JudgementCsv() {}
 
@@ -40,7 +28,7 @@ public final class JudgementCsv {
         judgements.forEach(judgement -> byId.put(judgement.item().id(), judgement));
         StringWriter out = new StringWriter();
         CSVFormat format = CSVFormat.DEFAULT.builder().setRecordSeparator("\n").get();
-        out.write(format.format((Object[]) COLUMNS) + "\n");
+        out.write(format.format(COLUMNS.toArray()) + "\n");
         for (Step step : sheet.steps()) {
             for (Item item : step.items()) {
                 out.write(format.format(row(step, item, byId.get(item.id())).toArray()) + "\n");
@@ -50,14 +38,12 @@ public final class JudgementCsv {
     }
 
     private static List<String> row(Step step, Item item, Judgement judgement) {
-        List<String> row = new ArrayList<>(List.of(
-                item.id(), step.title(), item.what(), item.where(), item.isQuestion() ? "yes or no" : item.unit()));
         if (judgement == null) {
-            row.addAll(SheetCsv.printed(item));
-            row.addAll(List.of("", "not read", "", ""));
-            return row;
+            List<String> blank = new ArrayList<>(SheetCsv.printed(step, item, item));
+            blank.addAll(List.of("", "not read", "", ""));
+            return blank;
         }
-        row.addAll(SheetCsv.printed(item.judgedBy(judgement.band())));
+        List<String> row = new ArrayList<>(SheetCsv.printed(step, item, item.judgedBy(judgement.band())));
         row.add(item.isQuestion() ? item.show(judgement.reading()) : item.typed(judgement.reading()));
         row.add(judgement.outcome().label());
         row.add(String.join(

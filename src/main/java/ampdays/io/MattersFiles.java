@@ -59,10 +59,7 @@ public final class MattersFiles {
     /** Writes the document and a line end, and leaves the writer open. */
     public static void writeJson(Writer writer, Matters matters) throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", matters.scenario());
-            json.writeStringField("title", matters.title());
+            SummaryJson.begin(json, matters.scenario(), matters.title());
             json.writeStringField("option", matters.option());
             json.writeStringField("answer", matters.answer());
             json.writeStringField("unit", matters.unit());

@@ -123,10 +123,7 @@ public record ReconcileFiles(
     /** Writes the document and a line end, and leaves the writer open. */
     public void json(Writer writer) throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", scenario);
-            json.writeStringField("title", title);
+            SummaryJson.begin(json, scenario, title);
             json.writeStringField("option", option);
             log(json);
             checks(json);

@@ -7,23 +7,17 @@ import ampdays.commission.Step;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 
 /** Writes a commissioning sheet to type into. Format: docs/OUTPUT.md. */
 public final class SheetCsv {
-    static final List<String> COLUMNS = List.of(
-            "id",
-            "step",
-            "what",
-            "where",
-            "unit",
-            "predicted",
-            "pass from",
-            "pass to",
-            "stop below",
-            "stop above",
-            "reading",
-            "note");
+    /** What is printed of every item. */
+    static final List<String> PRINTED = List.of(
+            "id", "step", "what", "where", "unit", "predicted", "pass from", "pass to", "stop below", "stop above");
+
+    static final List<String> COLUMNS =
+            Stream.concat(PRINTED.stream(), Stream.of("reading", "note")).toList();
 
     private SheetCsv() {}
 
@@ -42,28 +36,27 @@ public final class SheetCsv {
         out.write(format.format(COLUMNS.toArray()));
         for (Step step : sheet.steps()) {
             for (Item item : step.items()) {
-                out.write("\n" + format.format(row(step, item).toArray()));
+                out.write("\n" + format.format(withBlanks(printed(step, item, item))));
             }
         }
         out.write("\n");
         return out.toString();
     }
 
-    private static List<String> row(Step step, Item item) {
-        List<String> printed = printed(item);
-        return List.of(
-                item.id(),
-                step.title(),
-                item.what(),
-                item.where(),
-                item.isQuestion() ? "yes or no" : item.unit(),
-                printed.get(0),
-                printed.get(1),
-                printed.get(2),
-                printed.get(3),
-                printed.get(4),
-                "",
-                "");
+    private static Object[] withBlanks(List<String> printed) {
+        return Stream.concat(printed.stream(), Stream.of("", "")).toArray();
+    }
+
+    /**
+     * What is printed of an item.
+     *
+     * @param judgedBy the item with the band that holds
+     */
+    static List<String> printed(Step step, Item item, Item judgedBy) {
+        String unit = item.isQuestion() ? "yes or no" : item.unit();
+        return Stream.concat(
+                        Stream.of(item.id(), step.title(), item.what(), item.where(), unit), printed(judgedBy).stream())
+                .toList();
     }
 
     /** Prediction and band as printed: predicted, pass from, pass to, stop below, stop above. */

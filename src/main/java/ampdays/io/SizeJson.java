@@ -20,10 +20,7 @@ public final class SizeJson {
     public static void write(Writer writer, String scenario, String title, Sizing sizing, Optional<Lifted> lifted)
             throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", scenario);
-            json.writeStringField("title", title);
+            SummaryJson.begin(json, scenario, title);
             json.writeStringField("option", sizing.option());
             json.writeStringField("knob", sizing.path());
             json.writeStringField("range", sizing.range());

@@ -38,10 +38,7 @@ public final class SummaryJson {
             Writer writer, String scenario, String title, List<RunResult> options, Map<String, Reasons> reasons)
             throws IOException {
         try (JsonGenerator json = generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SCHEMA_VERSION);
-            json.writeStringField("scenario", scenario);
-            json.writeStringField("title", title);
+            begin(json, scenario, title);
             json.writeArrayFieldStart("options");
             for (RunResult option : options) {
                 option(json, option, Optional.ofNullable(reasons.get(option.option())));
@@ -203,6 +200,14 @@ public final class SummaryJson {
         json.writeStringField("unit", finding.unit());
         json.writeStringField("text", finding.text());
         json.writeEndObject();
+    }
+
+    /** Begins a document of results. */
+    static void begin(JsonGenerator json, String scenario, String title) throws IOException {
+        json.writeStartObject();
+        json.writeNumberField("schemaVersion", SCHEMA_VERSION);
+        json.writeStringField("scenario", scenario);
+        json.writeStringField("title", title);
     }
 
     /** JSON knows no "not a number": what has no value is null. */

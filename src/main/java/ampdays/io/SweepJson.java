@@ -18,10 +18,7 @@ public final class SweepJson {
     public static String of(String scenario, String title, Grid grid, String inputs) throws IOException {
         StringWriter text = new StringWriter();
         try (JsonGenerator json = SummaryJson.generator(text)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", scenario);
-            json.writeStringField("title", title);
+            SummaryJson.begin(json, scenario, title);
             json.writeArrayFieldStart("knobs");
             for (Knob knob : grid.knobs()) {
                 json.writeStartObject();

@@ -29,10 +29,7 @@ public final class WiringJson {
     public static void write(Writer writer, String scenario, String title, WiringResult result, Optional<Mended> mended)
             throws IOException {
         try (JsonGenerator json = SummaryJson.generator(writer)) {
-            json.writeStartObject();
-            json.writeNumberField("schemaVersion", SummaryJson.SCHEMA_VERSION);
-            json.writeStringField("scenario", scenario);
-            json.writeStringField("title", title);
+            SummaryJson.begin(json, scenario, title);
             json.writeStringField("option", result.option());
             json.writeStringField("notice", NOTICE);
             json.writeBooleanField("offered", result.offered());
