@@ -9,7 +9,7 @@ import ampdays.units.Require;
  * @param trackingShare how well it finds the best point, 0 to 1
  * @param conversionShare output over input, 0 to 1
  * @param mostA output current at most, A
- * @param stringV best voltage of a string of panels at 25 °C, V; matters to a pulse-width controller only
+ * @param stringV best voltage of a string of panels at 25 °C, V; it holds back a pulse-width controller only
  */
 public record SolarController(
         boolean pulseWidth, double trackingShare, double conversionShare, double mostA, double stringV) {

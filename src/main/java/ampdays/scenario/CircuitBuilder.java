@@ -12,6 +12,7 @@ import ampdays.wiring.Joint;
 import ampdays.wiring.Place;
 import ampdays.wiring.Protection;
 import ampdays.wiring.ProtectionKind;
+import ampdays.wiring.SideVoltages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,12 +27,28 @@ final class CircuitBuilder {
     private static final Set<Point> CHARGERS =
             Set.of(Point.SHORE_CHARGER, Point.SOLAR_CONTROLLER, Point.SECOND_ALTERNATOR, Point.CHARGER);
 
+    /** Of a 12 V start battery, and what the vehicle's alternator holds it at, V; practice. */
+    private static final double START_BATTERY_V = 12.8;
+
+    private static final double CHARGING_V = 14;
+
     private final Values values;
+    private final SideVoltages voltages;
     private final ProblemList read;
 
-    CircuitBuilder(Values values, ProblemList read) {
+    CircuitBuilder(Values values, SideVoltages voltages, ProblemList read) {
         this.values = values;
+        this.voltages = voltages;
         this.read = read;
+    }
+
+    /** Voltages of the sides; a side that the design does not have gets the usual one. */
+    static SideVoltages voltages(Values values) {
+        double twelves = values.has("factory-alternator")
+                ? Math.max(1, Math.rint(values.number("factory-alternator.set-point") / CHARGING_V))
+                : 1;
+        return new SideVoltages(
+                BatterySection.nominalV(values), twelves * START_BATTERY_V, SolarSection.stringV(values));
     }
 
     List<Circuit> circuits() {
@@ -184,14 +201,14 @@ final class CircuitBuilder {
         if (read.count() > before) {
             return Optional.empty();
         }
-        double systemV = BatterySection.nominalV(values);
+        double nominalV = voltages.at(Harness.side(from, to));
         return read.build(
                 path,
                 () -> new Protection(
                         kind.get(),
                         rating.getAsDouble(),
                         said(path + ".calibrated-at").orElse(kind.get().usualCalibrationC()),
-                        said(path + ".interrupt").orElse(kind.get().usualInterruptA(systemV)),
+                        said(path + ".interrupt").orElse(kind.get().usualInterruptA(nominalV)),
                         place(path + ".protection-air"),
                         near,
                         read.number(path + ".protection-distance")));

@@ -4,7 +4,10 @@ import ampdays.load.LoadSpec;
 import ampdays.units.QuantityException;
 import ampdays.wiring.Ampacity;
 import ampdays.wiring.Conductor;
+import ampdays.wiring.End;
 import ampdays.wiring.Fault;
+import ampdays.wiring.Harness;
+import ampdays.wiring.Harness.Side;
 import ampdays.wiring.Protection;
 import ampdays.wiring.ProtectionKind;
 import java.util.LinkedHashMap;
@@ -26,8 +29,6 @@ public final class CircuitOffer {
     /** Input of an air conditioner on the hottest day over that at its rating point. */
     private static final double HOT_DAY = 1.3;
 
-    private static final double START_BATTERY_V = 12.8;
-
     private final Design design;
     private final double systemV;
     private final double faultA;
@@ -35,7 +36,7 @@ public final class CircuitOffer {
 
     private CircuitOffer(Values values, Design design) {
         this.design = design;
-        this.systemV = BatterySection.nominalV(values);
+        this.systemV = design.voltages().bankV();
         int strings = (int) values.number("battery.strings");
         int cells = (int) values.number("battery.cells");
         double stringAh = BatterySection.capacityAh(values) / strings;
@@ -176,7 +177,11 @@ public final class CircuitOffer {
             String air,
             double airC,
             double insulationC,
-            double drop) {}
+            double drop) {
+        Side side() {
+            return Harness.side(End.named(from).orElseThrow(), End.named(to).orElseThrow());
+        }
+    }
 
     private void run(Run run, double currentA, boolean fused) {
         double floorA = Protection.CONTINUOUS_SHARE * currentA;
@@ -206,7 +211,7 @@ public final class CircuitOffer {
         } catch (QuantityException e) {
             throw new IllegalStateException(e);
         }
-        double voltage = run.from().equals("start battery") ? START_BATTERY_V : systemV;
+        double voltage = design.voltages().at(run.side());
         for (Conductor size : sizes) {
             double allowedA = Math.min(
                     Ampacity.allowedA(size.areaMm2(), run.insulationC(), 2, run.airC()),
@@ -220,8 +225,7 @@ public final class CircuitOffer {
     }
 
     private ProtectionKind kind(Run run) {
-        boolean atStartBattery = run.from().equals("start battery");
-        return atStartBattery || ProtectionKind.POST_FUSE.usualInterruptA(systemV) >= faultA
+        return run.side() == Side.VEHICLE || ProtectionKind.POST_FUSE.usualInterruptA(systemV) >= faultA
                 ? ProtectionKind.POST_FUSE
                 : ProtectionKind.CLASS_T_FUSE;
     }

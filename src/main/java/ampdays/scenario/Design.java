@@ -16,6 +16,7 @@ import ampdays.load.ShedSpec;
 import ampdays.pv.SolarSpec;
 import ampdays.wiring.Circuit;
 import ampdays.wiring.End;
+import ampdays.wiring.SideVoltages;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,6 +36,7 @@ public record Design(
         Optional<FactorySpec> factory,
         Optional<AlternatorSpec> second,
         Optional<ShoreChargerSpec> shore,
+        SideVoltages voltages,
         List<Circuit> circuits) {
     public Design {
         loads = List.copyOf(loads);

@@ -20,6 +20,15 @@ final class SolarSection {
         return v.word("solar.controller-type").equals(PULSE_WIDTH);
     }
 
+    /** Best voltage of a string; without panels that of usual ones, V. */
+    static double stringV(Values v) {
+        return v.has("solar") ? v.number("solar.string-voltage") : usualStringV(v);
+    }
+
+    private static double usualStringV(Values v) {
+        return STRING_V * BatterySection.twelveVolts(v);
+    }
+
     static Section section() {
         SectionBuilder section = new SectionBuilder(
                         "solar", Presence.COMPONENT, "Panels on the roof, with their controller.")
@@ -169,7 +178,7 @@ final class SolarSection {
                         1,
                         1000,
                         "18 V per 12 V of the bank",
-                        v -> STRING_V * BatterySection.twelveVolts(v),
+                        SolarSection::usualStringV,
                         PRACTICE,
                         "Best voltage of a string at 25 °C; a pulse-width controller needs it above the battery's, hot.")
                 .derived(

@@ -2,6 +2,7 @@ package ampdays.scenario;
 
 import ampdays.load.LoadSpec;
 import ampdays.wiring.Circuit;
+import ampdays.wiring.SideVoltages;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -73,7 +74,8 @@ public final class VariantBuilder {
         var factory = alternators.factory();
         var second = alternators.second();
         var shore = new ShoreBuilder(values, read).shore();
-        List<Circuit> circuits = new CircuitBuilder(values, read).circuits();
+        SideVoltages voltages = CircuitBuilder.voltages(values);
+        List<Circuit> circuits = new CircuitBuilder(values, voltages, read).circuits();
         if (!read.problems().isEmpty()) {
             return Optional.empty();
         }
@@ -92,6 +94,7 @@ public final class VariantBuilder {
                 factory,
                 second,
                 shore,
+                voltages,
                 circuits));
     }
 }

@@ -8,7 +8,6 @@ import ampdays.wiring.Fault;
 /**
  * What a wiring check must know of the components of a design.
  *
- * @param systemV nominal voltage of the bank, V
  * @param emfV voltage that drives a short, V
  * @param faultA current that the bank drives into a short at its terminals, estimated, A
  * @param chargeMostA most it may be charged with, by its protection and its cells at their best temperature, all strings
@@ -17,7 +16,7 @@ import ampdays.wiring.Fault;
  * @param factoryCableOhm the same of the run to the DC-DC charger
  */
 public record BankTerminals(
-        double systemV, double emfV, double faultA, double chargeMostA, double secondCableOhm, double factoryCableOhm) {
+        double emfV, double faultA, double chargeMostA, double secondCableOhm, double factoryCableOhm) {
     static BankTerminals of(Design design) {
         BankSpec bank = design.bank();
         int strings = bank.strings().count();
@@ -26,11 +25,9 @@ public record BankTerminals(
         double faultA = lithium
                 ? Fault.lithiumA(bank.seriesCells(), strings, stringAh)
                 : Fault.leadAcidA(bank.seriesCells(), strings, stringAh);
-        double systemV = bank.seriesCells() * bank.chemistry().cellV();
         double ohm = bank.resistanceOhm() * bank.resistanceHealth();
         double evenness = 1 / (strings * bank.strings().nearestShare(ohm));
         return new BankTerminals(
-                systemV,
                 Fault.emfV(lithium, bank.seriesCells()),
                 faultA,
                 evenness * Math.min(bank.chargeLimitA(), rateA(bank)),

@@ -194,13 +194,13 @@ final class CircuitDraft {
     }
 
     /** A unit of another family, or the first one. */
-    CircuitDraft kind(ProtectionKind kind, double systemV, double ratingA) {
+    CircuitDraft kind(ProtectionKind kind, double nominalV, double ratingA) {
         Optional<Protection> before = circuit.protection();
         Protection other = new Protection(
                 kind,
                 before.map(Protection::ratingA).orElse(ratingA),
                 kind.usualCalibrationC(),
-                kind.usualInterruptA(systemV),
+                kind.usualInterruptA(nominalV),
                 before.map(Protection::place).orElse(Place.CABIN),
                 before.flatMap(Protection::near),
                 before.map(Protection::distanceM).orElse(0.15));

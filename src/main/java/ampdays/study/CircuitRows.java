@@ -43,7 +43,7 @@ final class CircuitRows {
                 trace.continuousA(),
                 circuit.allowedA(hottestC),
                 dropV,
-                dropV / setting.systemV(),
+                dropV / setting.nominalV(),
                 circuit.dropLimitShare(),
                 circuit.place().label(),
                 hottestC,

@@ -42,12 +42,13 @@ final class CircuitRules {
     /**
      * What lies around a circuit.
      *
+     * @param nominalV nominal voltage of its side, V
      * @param faultA short-circuit current where its protection belongs, A
      * @param upstreamRatingA largest rating of the protection before it on the way to the bank, A; infinite without
      * @param upstreamInterrupts whether a fuse before it can interrupt what the bank gives there
      */
     record Setting(
-            double systemV,
+            double nominalV,
             double elevationM,
             End batteryEnd,
             double faultA,
@@ -146,7 +147,7 @@ final class CircuitRules {
             if (currentA > allowedA) {
                 load.met(step, currentA, allowedA, airC, currentA - allowedA);
             }
-            double dropShare = circuit.dropV(airC, currentA) / setting.systemV;
+            double dropShare = circuit.dropV(airC, currentA) / setting.nominalV;
             if (dropShare > circuit.dropLimitShare()) {
                 drop.met(step, 100 * dropShare, 100 * circuit.dropLimitShare(), airC, dropShare);
             }
@@ -276,7 +277,7 @@ final class CircuitRules {
 
     /** Whether a protection of such a family interrupts what is needed here. */
     static boolean interrupts(ProtectionKind kind, Setting setting) {
-        return kind.usualInterruptA(setting.systemV) >= neededInterruptA(setting.faultA);
+        return kind.usualInterruptA(setting.nominalV) >= neededInterruptA(setting.faultA);
     }
 
     private static double neededInterruptA(double faultA) {

@@ -161,7 +161,7 @@ final class Repair {
             drafts.add(cable);
             if (before.contains(WiringRule.UNPROTECTED)) {
                 for (double rating : fitting) {
-                    kinds().forEach(kind -> drafts.add(cable.kind(kind, setting.systemV(), rating)));
+                    kinds().forEach(kind -> drafts.add(cable.kind(kind, setting.nominalV(), rating)));
                 }
             }
             return drafts;
@@ -170,7 +170,7 @@ final class Repair {
         kinds().stream()
                 .filter(kind -> kind != present.get().kind())
                 .forEach(kind -> units.add(
-                        cable.kind(kind, setting.systemV(), present.get().ratingA())));
+                        cable.kind(kind, setting.nominalV(), present.get().ratingA())));
         for (CircuitDraft unit : units) {
             for (CircuitDraft placed : unit.circuit().protection().orElseThrow().place() == Place.CABIN
                     ? List.of(unit)

@@ -97,7 +97,7 @@ public final class WiringCheck {
                 check.variant.name(),
                 check.zone,
                 offered,
-                check.bank.systemV(),
+                check.variant.design().voltages().bankV(),
                 check.bankFaultA(check.circuits),
                 check.rows,
                 check.findings,
@@ -159,7 +159,13 @@ public final class WiringCheck {
                 .flatMap(c -> c.protection().stream())
                 .anyMatch(p -> !p.kind().isBreaker()
                         && p.interruptA() >= Math.min(faultA, CircuitRules.LARGE_BANK_INTERRUPT_A));
-        return new Setting(bank.systemV(), variant.site().elevationM(), end, faultA, ratingA, backed);
+        return new Setting(
+                variant.design().voltages().at(Harness.side(circuit)),
+                variant.site().elevationM(),
+                end,
+                faultA,
+                ratingA,
+                backed);
     }
 
     private double faultA(Circuit circuit, End end, CircuitTrace trace) {

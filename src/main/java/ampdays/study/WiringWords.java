@@ -63,7 +63,7 @@ final class WiringWords {
             case DROP ->
                 text(
                         "%.1f %% of %.1f V there and back; at most %.1f %%%s",
-                        b.worst(), setting.systemV(), b.limit(), circuit.sensedAtBank() ? ", sensed behind it" : "");
+                        b.worst(), setting.nominalV(), b.limit(), circuit.sensedAtBank() ? ", sensed behind it" : "");
             case UNPROTECTED ->
                 text("a short draws %.1f kA, and nothing opens before the cable burns", b.worst() / 1000);
             case WRONG_END ->

@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * @param joints joints that the current passes there and back
  * @param jointOhm resistance of each but the worst, Ω
  * @param worstJointOhm resistance of the worst, Ω
- * @param dropLimitShare largest voltage drop, share of the nominal voltage
+ * @param dropLimitShare largest voltage drop, share of the nominal voltage of its side
  * @param sourceA current that the battery behind it drives into a short, A; empty when it is reckoned
  * @param sensedAtBank whether the regulator of its source senses the voltage behind the drop
  * @param opening what may open a second alternator's run while it charges

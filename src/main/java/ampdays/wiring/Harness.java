@@ -4,10 +4,12 @@ import ampdays.wiring.End.Point;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The circuits of a van as a tree that grows from the bank. What no circuit joins hangs on the bus without cable (loads and
@@ -79,10 +81,16 @@ public final class Harness {
 
     /** What a circuit belongs to. */
     public static Side side(Circuit circuit) {
-        if (circuit.joins(Point.START_BATTERY) || circuit.joins(Point.FACTORY_ALTERNATOR)) {
+        return side(circuit.from(), circuit.to());
+    }
+
+    /** What a circuit between these ends belongs to. */
+    public static Side side(End from, End to) {
+        Set<Point> ends = EnumSet.of(from.point(), to.point());
+        if (ends.contains(Point.START_BATTERY) || ends.contains(Point.FACTORY_ALTERNATOR)) {
             return Side.VEHICLE;
         }
-        return circuit.joins(Point.SOLAR_PANELS) ? Side.PANELS : Side.HOUSE;
+        return ends.contains(Point.SOLAR_PANELS) ? Side.PANELS : Side.HOUSE;
     }
 
     /** The first circuit that closes a loop with those before it, if there is one. */

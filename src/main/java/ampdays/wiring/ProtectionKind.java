@@ -54,9 +54,9 @@ public enum ProtectionKind {
         return this == THERMAL_BREAKER || this == MAGNETIC_BREAKER;
     }
 
-    /** Usual interrupt rating at a system voltage, A. */
-    public double usualInterruptA(double systemV) {
-        double share = (systemV - LOW_V) / (HIGH_V - LOW_V);
+    /** Usual interrupt rating at the nominal voltage of a circuit, A. */
+    public double usualInterruptA(double nominalV) {
+        double share = (nominalV - LOW_V) / (HIGH_V - LOW_V);
         double kept = share < 0 ? 0 : share > 1 ? 1 : share;
         return interruptLowA + kept * (interruptHighA - interruptLowA);
     }

@@ -93,7 +93,7 @@ public final class Van {
     }
 
     /** Every day alike, by the hour: air temperature, and global light (W/m²) of which 15 % is diffuse. */
-    static WeatherSeries weather(IntToDoubleFunction airC, IntToDoubleFunction ghiWm2) {
+    public static WeatherSeries weather(IntToDoubleFunction airC, IntToDoubleFunction ghiWm2) {
         return weather(airC, ghiWm2, 5);
     }
 
