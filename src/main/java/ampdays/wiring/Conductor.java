@@ -167,7 +167,7 @@ public record Conductor(String label, double areaMm2, double ohmPerKm20, boolean
     }
 
     private static String area(String digits) {
-        return digits.matches("\\d+\\.?0*") ? digits.replaceFirst("\\.0*$", "") : digits;
+        return digits.contains(".") ? digits.replaceFirst("\\.?0*$", "") : digits;
     }
 
     private static Optional<Conductor> find(String label) {
