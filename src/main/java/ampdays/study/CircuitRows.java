@@ -39,7 +39,7 @@ final class CircuitRows {
                 circuit.conductor().inOtherMeasure(),
                 circuit.lengthM(),
                 circuit.bodyOhm().isPresent(),
-                WiringCheck.mostA(trace),
+                trace.mostA(),
                 trace.continuousA(),
                 circuit.allowedA(hottestC),
                 dropV,

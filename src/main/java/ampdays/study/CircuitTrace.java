@@ -117,6 +117,15 @@ final class CircuitTrace {
         return source.airC(place, steps[i]);
     }
 
+    /** Largest current of any step, A. */
+    double mostA() {
+        double most = 0;
+        for (int i = 0; i < size(); i++) {
+            most = Math.max(most, currentA(i));
+        }
+        return most;
+    }
+
     /** Root mean square of the hardest hour, A. */
     double continuousA() {
         return continuousA;

@@ -171,7 +171,7 @@ public final class WiringCheck {
     private double faultA(Circuit circuit, End end, CircuitTrace trace) {
         return switch (Harness.side(circuit)) {
             case VEHICLE -> circuit.sourceA().orElse(START_BATTERY_A);
-            case PANELS -> PANELS_SHORT * mostA(trace);
+            case PANELS -> PANELS_SHORT * trace.mostA();
             case HOUSE -> {
                 List<Circuit> way = new ArrayList<>(harness.upstream(circuit));
                 way.add(0, circuit);
@@ -188,14 +188,6 @@ public final class WiringCheck {
                 .mapToDouble(Double::doubleValue)
                 .max();
         return said.orElse(bank.faultA());
-    }
-
-    static double mostA(CircuitTrace trace) {
-        double most = 0;
-        for (int i = 0; i < trace.size(); i++) {
-            most = Math.max(most, trace.currentA(i));
-        }
-        return most;
     }
 
     /** Whether the second alternator can give more than the bank may take. */
