@@ -3,6 +3,7 @@ package ampdays.scenario;
 import ampdays.load.LoadSpec;
 import ampdays.units.QuantityException;
 import ampdays.wiring.Ampacity;
+import ampdays.wiring.CableRun;
 import ampdays.wiring.Conductor;
 import ampdays.wiring.End;
 import ampdays.wiring.Fault;
@@ -216,8 +217,9 @@ public final class CircuitOffer {
             double allowedA = Math.min(
                     Ampacity.allowedA(size.areaMm2(), run.insulationC(), 2, run.airC()),
                     Ampacity.thinConductorA(size.areaMm2()));
-            double ohm = 2 * run.lengthM() * size.ohmPerKm(WARM_CONDUCTOR_C) / 1000 + JOINTS_OHM;
-            if (allowedA >= ratingA && ohm * currentA <= run.drop() * voltage) {
+            double ohm = CableRun.loopOhm(run.lengthM(), size.ohmPerKm(WARM_CONDUCTOR_C), JOINTS_OHM);
+            double dropShare = CableRun.dropShare(CableRun.dropV(ohm, currentA), voltage);
+            if (allowedA >= ratingA && dropShare <= run.drop()) {
                 return size;
             }
         }

@@ -2,6 +2,7 @@ package ampdays.study;
 
 import ampdays.results.WiringRow;
 import ampdays.study.CircuitRules.Setting;
+import ampdays.wiring.CableRun;
 import ampdays.wiring.Circuit;
 import ampdays.wiring.Protection;
 import java.util.Optional;
@@ -43,7 +44,7 @@ final class CircuitRows {
                 trace.continuousA(),
                 circuit.allowedA(hottestC),
                 dropV,
-                dropV / setting.nominalV(),
+                CableRun.dropShare(dropV, setting.nominalV()),
                 circuit.dropLimitShare(),
                 circuit.place().label(),
                 hottestC,

@@ -3,6 +3,7 @@ package ampdays.study;
 import ampdays.results.Finding.Severity;
 import ampdays.results.WiringRule;
 import ampdays.wiring.Ampacity;
+import ampdays.wiring.CableRun;
 import ampdays.wiring.Circuit;
 import ampdays.wiring.Circuit.Opening;
 import ampdays.wiring.End;
@@ -147,7 +148,7 @@ final class CircuitRules {
             if (currentA > allowedA) {
                 load.met(step, currentA, allowedA, airC, currentA - allowedA);
             }
-            double dropShare = circuit.dropV(airC, currentA) / setting.nominalV;
+            double dropShare = CableRun.dropShare(circuit.dropV(airC, currentA), setting.nominalV);
             if (dropShare > circuit.dropLimitShare()) {
                 drop.met(step, 100 * dropShare, 100 * circuit.dropLimitShare(), airC, dropShare);
             }

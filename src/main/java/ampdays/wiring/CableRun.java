@@ -1,19 +1,26 @@
 package ampdays.wiring;
 
-/** Loss of a run of two conductors, there and back. Reference: CableRunTest (table cable_voltage_drop, trade cases). */
+/** Drop of a run of two conductors, there and back. Reference: CableRunTest (table cable_voltage_drop, trade cases). */
 public final class CableRun {
     private CableRun() {}
 
     /**
-     * Resistance of the loop, Ω: twice the one-way length, and the joints on it.
+     * Resistance of one of its conductors, Ω.
      *
      * @param oneWayM length one way, m
      * @param ohmPerKm of the conductor at its temperature, Ω/km
-     * @param joints how many joints the current passes there and back
-     * @param jointOhm resistance of each, Ω
      */
-    public static double loopOhm(double oneWayM, double ohmPerKm, int joints, double jointOhm) {
-        return 2 * oneWayM * ohmPerKm / 1000 + joints * jointOhm;
+    public static double wayOhm(double oneWayM, double ohmPerKm) {
+        return oneWayM * ohmPerKm / 1000;
+    }
+
+    /**
+     * Resistance of the loop, Ω: twice the one-way length, and the joints on it.
+     *
+     * @param jointsOhm resistance of all joints that the current passes there and back, Ω
+     */
+    public static double loopOhm(double oneWayM, double ohmPerKm, double jointsOhm) {
+        return 2 * wayOhm(oneWayM, ohmPerKm) + jointsOhm;
     }
 
     /** Drop, V (Ohm's law). */
@@ -22,12 +29,7 @@ public final class CableRun {
     }
 
     /** Drop over the nominal voltage, share. */
-    public static double dropShare(double dropV, double systemV) {
-        return dropV / systemV;
-    }
-
-    /** Heat of the whole run, W (Joule's law). */
-    public static double lossW(double loopOhm, double currentA) {
-        return loopOhm * currentA * currentA;
+    public static double dropShare(double dropV, double nominalV) {
+        return dropV / nominalV;
     }
 }

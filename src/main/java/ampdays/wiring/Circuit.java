@@ -106,9 +106,11 @@ public record Circuit(
 
     /** Resistance there and back, joints in it, Ω, at a conductor temperature, °C. */
     public double loopOhm(double conductorC) {
-        double perMetre = conductor.ohmPerKm(conductorC) / 1000;
-        double wayBackOhm = bodyOhm.isPresent() ? bodyOhm.getAsDouble() : lengthM * perMetre;
-        return lengthM * perMetre + wayBackOhm + (joints - 1) * jointOhm + worstJointOhm;
+        double ohmPerKm = conductor.ohmPerKm(conductorC);
+        double jointsOhm = (joints - 1) * jointOhm + worstJointOhm;
+        return bodyOhm.isPresent()
+                ? CableRun.wayOhm(lengthM, ohmPerKm) + bodyOhm.getAsDouble() + jointsOhm
+                : CableRun.loopOhm(lengthM, ohmPerKm, jointsOhm);
     }
 
     /** Voltage drop there and back, V. */

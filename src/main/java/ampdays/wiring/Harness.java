@@ -75,10 +75,6 @@ public final class Harness {
         return small && ways.containsKey(panel) ? panel : End.of(Point.BUS);
     }
 
-    public List<Circuit> circuits() {
-        return circuits;
-    }
-
     /** What a circuit belongs to. */
     public static Side side(Circuit circuit) {
         return side(circuit.from(), circuit.to());

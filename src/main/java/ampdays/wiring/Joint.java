@@ -25,8 +25,8 @@ public final class Joint {
     }
 
     /** Heat of a joint, W (Joule's law): 1 mΩ at 150 A is 22 W. */
-    public static double heatW(double ohm, double currentA) {
-        return ohm * currentA * currentA;
+    static double heatW(double ohm, double currentA) {
+        return currentA * currentA * ohm;
     }
 
     /**
@@ -54,7 +54,7 @@ public final class Joint {
      * @param otherW other heat in it, W
      */
     public static double steadyC(double currentA, double ohm20, double kelvinPerWatt, double aroundC, double otherW) {
-        double squareW = currentA * currentA * ohm20;
+        double squareW = heatW(ohm20, currentA);
         double net = 1 / kelvinPerWatt - squareW * Conductor.ALPHA_PER_K;
         return net > 0
                 ? (squareW * (1 - 20 * Conductor.ALPHA_PER_K) + otherW + aroundC / kelvinPerWatt) / net
