@@ -30,14 +30,22 @@ public final class CircuitOffer {
     /** Input of an air conditioner on the hottest day over that at its rating point. */
     private static final double HOT_DAY = 1.3;
 
+    /** Of a bank in charge, per 12 V of it, V. */
+    private static final double CHARGING_V = 14;
+
+    /** Lowest voltage at a charger's input over the nominal one of the vehicle: 12 V of 12.8 V. */
+    private static final double CHARGER_INPUT_SHARE = 12 / 12.8;
+
     private final Design design;
     private final double systemV;
+    private final double twelves;
     private final double faultA;
     private final Map<String, String> texts = new LinkedHashMap<>();
 
     private CircuitOffer(Values values, Design design) {
         this.design = design;
         this.systemV = design.voltages().bankV();
+        this.twelves = BatterySection.twelveVolts(values);
         int strings = (int) values.number("battery.strings");
         int cells = (int) values.number("battery.cells");
         double stringAh = BatterySection.capacityAh(values) / strings;
@@ -83,7 +91,10 @@ public final class CircuitOffer {
         }
         if (design.factory().isPresent()) {
             double outA = design.factory().get().charger().ratedA();
-            double inA = outA * 14 / 12 / design.factory().get().charger().efficiency();
+            double ratio = CHARGING_V
+                    * twelves
+                    / (CHARGER_INPUT_SHARE * design.voltages().vehicleV());
+            double inA = outA * ratio / design.factory().get().charger().efficiency();
             run(
                     new Run(
                             "start battery to charger",

@@ -7,6 +7,7 @@ import ampdays.results.WiringFinding;
 import ampdays.results.WiringResult;
 import ampdays.results.WiringRow;
 import ampdays.results.WiringRule;
+import ampdays.scenario.CircuitOffer;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
@@ -15,6 +16,8 @@ import ampdays.sim.RunPlan;
 import ampdays.sim.Van;
 import ampdays.weather.WeatherSeries;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * A drop is a share of the nominal voltage of its own side, and a fuse interrupts what it does there: Ohm's law, and the
@@ -118,5 +121,26 @@ class SideVoltagesTest {
     void aRoofWithoutPanels() {
         Van van = circuit(new Van().with("trip.days", "1"), "roof", "solar panels", "solar controller");
         assertThat(check(van.values(), Van.dark(20), false).leftOut()).containsExactly("roof");
+    }
+
+    /** What is offered carries what flows: a charger takes as many times its output as the bank is above the vehicle. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "lithium iron phosphate 12 V",
+                "lithium iron phosphate 24 V",
+                "lithium iron phosphate 48 V",
+                "lead-acid AGM 12 V",
+                "lead-acid AGM 24 V"
+            })
+    void offeredCircuitsStandTheirOwnCheck(String bank) {
+        Values values = driving(bank).values();
+        Values offered = CircuitOffer.added(values, driving(bank).variant().design());
+        WiringResult result = check(offered, sunny(), true);
+        assertThat(row(result, "start battery to charger").mostA()).isGreaterThan(30);
+        assertThat(result.findings())
+                .filteredOn(f -> f.where().equals("start battery to charger")
+                        || f.where().equals("panels to controller"))
+                .isEmpty();
     }
 }
