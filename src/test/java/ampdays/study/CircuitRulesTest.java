@@ -230,14 +230,15 @@ class CircuitRulesTest {
         CircuitTrace trace = drawn(random).trace();
         List<Breach> breaches = CircuitRules.broken(circuit, trace, setting());
         if (!breaches.isEmpty()) {
-            Repair.of(circuit, trace, setting(), breaches).whole().ifPresent(mended -> {
-                assertThat(CircuitRules.broken(mended.circuit(), trace, setting()))
-                        .isEmpty();
-                double after = mended.circuit().protection().orElseThrow().ratingA();
-                boolean raised = after > circuit.protection().orElseThrow().ratingA();
-                assertThat(mended.changes("conductor") || !raised).isTrue();
-                assertThat(after).isLessThanOrEqualTo(CircuitRules.ceilingA(mended.circuit(), trace));
-            });
+            Optional<CircuitDraft> whole =
+                    Repair.of(circuit, trace, setting(), breaches).whole();
+            assertThat(whole).isPresent();
+            CircuitDraft mended = whole.orElseThrow();
+            assertThat(CircuitRules.broken(mended.circuit(), trace, setting())).isEmpty();
+            double after = mended.circuit().protection().orElseThrow().ratingA();
+            boolean raised = after > circuit.protection().orElseThrow().ratingA();
+            assertThat(mended.changes("conductor") || !raised).isTrue();
+            assertThat(after).isLessThanOrEqualTo(CircuitRules.ceilingA(mended.circuit(), trace));
         }
     }
 
