@@ -49,9 +49,7 @@ public final class CircuitOffer {
         int strings = (int) values.number("battery.strings");
         int cells = (int) values.number("battery.cells");
         double stringAh = BatterySection.capacityAh(values) / strings;
-        this.faultA = BatterySection.isLeadAcid(values)
-                ? Fault.leadAcidA(cells, strings, stringAh)
-                : Fault.lithiumA(cells, strings, stringAh);
+        this.faultA = Fault.bankA(!BatterySection.isLeadAcid(values), cells, strings, stringAh);
     }
 
     /** These values with the circuits offered for them; values that name circuits stay as they are. */

@@ -22,14 +22,11 @@ public record BankTerminals(
         int strings = bank.strings().count();
         double stringAh = bank.capacityAh() / strings;
         boolean lithium = bank.chemistry() instanceof BankSpec.Lithium;
-        double faultA = lithium
-                ? Fault.lithiumA(bank.seriesCells(), strings, stringAh)
-                : Fault.leadAcidA(bank.seriesCells(), strings, stringAh);
         double ohm = bank.resistanceOhm() * bank.resistanceHealth();
         double evenness = 1 / (strings * bank.strings().nearestShare(ohm));
         return new BankTerminals(
                 Fault.emfV(lithium, bank.seriesCells()),
-                faultA,
+                Fault.bankA(lithium, bank.seriesCells(), strings, stringAh),
                 evenness * Math.min(bank.chargeLimitA(), rateA(bank)),
                 design.second().map(s -> s.cableOhm()).orElse(Double.NaN),
                 design.factory().map(f -> f.alternator().cableOhm()).orElse(Double.NaN));

@@ -65,21 +65,22 @@ final class CircuitDraft {
         return changes.stream().anyMatch(c -> c.key().equals(key));
     }
 
-    private CircuitDraft with(Parts parts, int further, Change... added) {
+    private CircuitDraft with(Edit edit, int further, Change... added) {
         List<Change> all = new ArrayList<>(changes);
         all.addAll(List.of(added));
-        return new CircuitDraft(parts.build(circuit), all, cost + further);
+        return new CircuitDraft(edit.build(circuit), all, cost + further);
     }
 
-    /** What a change may touch; null parts stay. */
-    private record Parts(
+    /** What a change may touch; what is null stays. */
+    private record Edit(
             Conductor conductor,
             Double insulationC,
             Place place,
             Double jointOhm,
             Boolean byCable,
             Opening opening,
-            Protection protection) {
+            Protection protection,
+            Boolean sensedAtBank) {
         Circuit build(Circuit c) {
             boolean back = byCable != null;
             return new Circuit(
@@ -97,9 +98,9 @@ final class CircuitDraft {
                     c.joints(),
                     jointOhm == null ? c.jointOhm() : jointOhm,
                     jointOhm == null ? c.worstJointOhm() : jointOhm,
-                    c.dropLimitShare(),
+                    sensedAtBank == null ? c.dropLimitShare() : SENSED_DROP,
                     c.sourceA(),
-                    c.sensedAtBank(),
+                    sensedAtBank == null ? c.sensedAtBank() : sensedAtBank,
                     opening == null ? c.opening() : opening,
                     protection == null ? c.protection() : Optional.of(protection));
         }
@@ -108,7 +109,7 @@ final class CircuitDraft {
     /** All joints made well. */
     CircuitDraft goodJoints() {
         double ohm = Math.min(circuit.jointOhm(), GOOD_JOINT_OHM);
-        CircuitDraft draft = with(new Parts(null, null, null, ohm, null, null, null), 40);
+        CircuitDraft draft = with(new Edit(null, null, null, ohm, null, null, null, null), 40);
         List<Change> said = new ArrayList<>(changes);
         if (circuit.jointOhm() > GOOD_JOINT_OHM) {
             said.add(new Change("joint", "0.05 mΩ"));
@@ -121,58 +122,38 @@ final class CircuitDraft {
         return steps == 0
                 ? this
                 : with(
-                        new Parts(size, null, null, null, null, null, null),
+                        new Edit(size, null, null, null, null, null, null, null),
                         100 + 10 * steps,
                         new Change("conductor", size.label()));
     }
 
     CircuitDraft insulation(double ratedC) {
         return with(
-                new Parts(null, ratedC, null, null, null, null, null),
+                new Edit(null, ratedC, null, null, null, null, null, null),
                 160,
                 new Change("insulation", number(ratedC) + " °C"));
     }
 
     CircuitDraft route(Place place) {
-        return with(new Parts(null, null, place, null, null, null, null), 600, new Change("air", place.label()));
+        return with(new Edit(null, null, place, null, null, null, null, null), 600, new Change("air", place.label()));
     }
 
     CircuitDraft returnByCable() {
-        return with(new Parts(null, null, null, null, true, null, null), 100, new Change("return", "cable"));
+        return with(new Edit(null, null, null, null, true, null, null, null), 100, new Change("return", "cable"));
     }
 
     /** The regulator or charger senses behind the drop, which then costs heat but no charge. */
     CircuitDraft sensedAtBank() {
-        Circuit c = circuit;
-        Circuit sensed = new Circuit(
-                c.name(),
-                c.from(),
-                c.to(),
-                c.lengthM(),
-                c.bodyOhm(),
-                c.bodySaid(),
-                c.conductor(),
-                c.insulationC(),
-                c.bundled(),
-                c.place(),
-                c.sheathed(),
-                c.joints(),
-                c.jointOhm(),
-                c.worstJointOhm(),
-                SENSED_DROP,
-                c.sourceA(),
-                true,
-                c.opening(),
-                c.protection());
-        List<Change> said = new ArrayList<>(changes);
-        said.add(new Change("sensed", "at the bank"));
-        said.add(new Change("drop", "10 %"));
-        return new CircuitDraft(sensed, said, cost + 130);
+        return with(
+                new Edit(null, null, null, null, null, null, null, true),
+                130,
+                new Change("sensed", "at the bank"),
+                new Change("drop", "10 %"));
     }
 
     CircuitDraft fieldOffFirst() {
         return with(
-                new Parts(null, null, null, null, null, Opening.AFTER_FIELD_OFF, null),
+                new Edit(null, null, null, null, null, Opening.AFTER_FIELD_OFF, null, null),
                 100,
                 new Change("opened", "after field-off"));
     }
@@ -234,8 +215,8 @@ final class CircuitDraft {
                 new Change("protection-distance", number(1000 * distanceM) + " mm"));
     }
 
-    private static Parts protection(Protection protection) {
-        return new Parts(null, null, null, null, null, null, protection);
+    private static Edit protection(Protection protection) {
+        return new Edit(null, null, null, null, null, null, protection, null);
     }
 
     static String number(double value) {

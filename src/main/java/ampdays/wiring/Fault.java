@@ -24,6 +24,11 @@ public final class Fault {
 
     private Fault() {}
 
+    /** Current of a bank shorted at its terminals, estimated by its chemistry, A. */
+    public static double bankA(boolean lithium, int cells, int strings, double stringAh) {
+        return lithium ? lithiumA(cells, strings, stringAh) : leadAcidA(cells, strings, stringAh);
+    }
+
     /**
      * Current that a lithium iron phosphate bank drives into a short at its terminals, A: {@code N E/(n Rcell + Rlinks)},
      * resistances in inverse proportion to the capacity of a string. One 200 Ah bank of 12 V gives 10.2 kA.
@@ -32,13 +37,13 @@ public final class Fault {
      * @param strings side by side, N
      * @param stringAh capacity of one string, Ah
      */
-    public static double lithiumA(int cells, int strings, double stringAh) {
+    static double lithiumA(int cells, int strings, double stringAh) {
         double stringOhm = (cells * LITHIUM_CELL_OHM + cells / 4.0 * LITHIUM_LINK_OHM) * LITHIUM_CELL_AH / stringAh;
         return strings * cells * LITHIUM_CELL_V / stringOhm;
     }
 
     /** The same of a lead-acid bank; from memory, on the high side. */
-    public static double leadAcidA(int cells, int strings, double stringAh) {
+    static double leadAcidA(int cells, int strings, double stringAh) {
         return strings * cells * LEAD_CELL_V / (cells * LEAD_CELL_OHM * LEAD_CELL_AH / stringAh);
     }
 
