@@ -70,7 +70,6 @@ final class WiringCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Loaded loaded = Loaded.read(file);
-        Scenario scenario = loaded.scenario();
         Variant written = loaded.option(option);
         Values values = loaded.file().values(option).orElseThrow();
         Map<String, String> offer = CircuitOffer.of(values, written.design());
