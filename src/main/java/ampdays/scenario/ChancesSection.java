@@ -61,7 +61,7 @@ final class ChancesSection {
                 "10 %",
                 GUESS,
                 "How much of the bank's capacity may be gone, besides its health.");
-        return section.build();
+        return section.besideTheVan().build();
     }
 
     private static void start(SectionBuilder section, String key, String side) {

@@ -94,7 +94,7 @@ final class CircuitSection {
                         PRACTICE,
                         "A second alternator's run: whether a switch, contactor or the bank's own protection may open it while"
                                 + " it charges.");
-        return protection(joints(section)).build();
+        return protection(joints(section)).besideTheVan().build();
     }
 
     private static String ends() {

@@ -16,7 +16,6 @@ public final class Inputs {
     /** Habits beside the numbers; the others are spreads of numbers that stand here one by one. */
     private static final Set<String> HABITS = Set.of("drives", "set point", "light through shade", "bank wear");
 
-    private static final Set<String> NO_INPUTS = Set.of("", "place", "trip", "prices", "masses", "chances", "shade");
     private static final int MOST_HALVINGS = 6;
 
     private Inputs() {}
@@ -52,7 +51,7 @@ public final class Inputs {
     private static boolean isInput(String path) {
         Parameter parameter = Registry.parameter(path).orElseThrow();
         return parameter.kind() instanceof Kind.Measured measured
-                && !NO_INPUTS.contains(parameter.section())
+                && Registry.isVan(path)
                 && !path.startsWith("cabin.set.")
                 && !path.startsWith("cabin.comfort.")
                 && measured.dimensions().get(0) != Dimension.HEADING;

@@ -52,7 +52,7 @@ final class MassSection {
                 PRACTICE,
                 "Trade-offs leave out designs whose priced parts weigh more; no limit if not said. Practice leaves 10 to"
                         + " 15 % of the van's payload free.");
-        return section.build();
+        return section.besideTheVan().build();
     }
 
     private static void mass(SectionBuilder section, String key, String text, Mark mark, String what) {

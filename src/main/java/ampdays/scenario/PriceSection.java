@@ -47,7 +47,7 @@ final class PriceSection {
                 new Fallback.Absent(),
                 PRACTICE,
                 "Trade-offs leave out designs whose priced parts cost more; no limit if not said.");
-        return section.build();
+        return section.besideTheVan().build();
     }
 
     private static void price(SectionBuilder section, String key, String text, Mark mark, String what) {

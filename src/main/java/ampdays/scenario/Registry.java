@@ -58,6 +58,11 @@ public final class Registry {
         return Optional.ofNullable(BY_NAME.get(name));
     }
 
+    /** Whether a path lies in a section that describes the van as a run sees it. */
+    static boolean isVan(String path) {
+        return section(Values.section(path)).map(Section::isVan).orElse(false);
+    }
+
     /** The parameter at a path, in which a name given by the designer may stand for the {@code *}. */
     public static Optional<Parameter> parameter(String path) {
         Parameter exact = BY_PATH.get(path);

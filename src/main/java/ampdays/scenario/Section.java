@@ -6,9 +6,11 @@ import java.util.List;
  * A part of the scenario file.
  *
  * @param presence whether the design must have it
+ * @param isVan whether it describes the van as a run sees it; else it is about the trip, about money or chances, or checked by
+ *     itself
  * @param help one or two sentences for the reference page
  */
-public record Section(String name, Presence presence, String help, List<Parameter> parameters) {
+public record Section(String name, Presence presence, boolean isVan, String help, List<Parameter> parameters) {
     /** How a section that the scenario does not name is understood. */
     public enum Presence {
         /** It must be named. */

@@ -12,6 +12,7 @@ final class SectionBuilder {
     private final String help;
     private final String prefix;
     private final List<Parameter> parameters = new ArrayList<>();
+    private boolean isVan = true;
 
     SectionBuilder(String name, Section.Presence presence, String help) {
         this(name, presence, help, name.isEmpty() ? "" : name + ".");
@@ -27,6 +28,12 @@ final class SectionBuilder {
         this.presence = presence;
         this.help = help;
         this.prefix = prefix;
+    }
+
+    /** Nothing in it is a property of the van that moves a run. */
+    SectionBuilder besideTheVan() {
+        isVan = false;
+        return this;
     }
 
     SectionBuilder presets(String... names) {
@@ -88,6 +95,6 @@ final class SectionBuilder {
     }
 
     Section build() {
-        return new Section(name, presence, help, parameters);
+        return new Section(name, presence, isVan, help, parameters);
     }
 }

@@ -22,7 +22,7 @@ final class ToleranceSection {
         of(section, Mark.STANDARD, "10 %", "Said by a standard or a public body.");
         of(section, Mark.PRACTICE, "15 %", "Usual in the trade.");
         of(section, Mark.GUESS, "30 %", "Nobody has measured it.");
-        return section.build();
+        return section.besideTheVan().build();
     }
 
     private static void of(SectionBuilder section, Mark of, String text, String what) {

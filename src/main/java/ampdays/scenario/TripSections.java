@@ -43,6 +43,7 @@ final class TripSections {
                         PRACTICE,
                         "Added to every air temperature of the weather file, to try a warmer or cooler summer; light and"
                                 + " moisture stay.")
+                .besideTheVan()
                 .build();
     }
 
@@ -64,6 +65,7 @@ final class TripSections {
                         new Fallback.Required(),
                         PRACTICE,
                         "Time zone of the clock people live by, like America/Phoenix.")
+                .besideTheVan()
                 .build();
     }
 
@@ -117,6 +119,7 @@ final class TripSections {
                         PRACTICE,
                         "Which days are of this kind: numbers (1-5, 8), dates (2024-07-08 to 2024-07-10), weekdays "
                                 + "(Mon-Fri), or others.")
+                .besideTheVan()
                 .build();
     }
 
@@ -127,7 +130,7 @@ final class TripSections {
                 "How much light gets through to roof and cabin in the timetable's shades.");
         shadeClass(section, TimetableLine.PART_SHADE, "50 %", "70 %");
         shadeClass(section, TimetableLine.SHADE, "10 %", "40 %");
-        return section.build();
+        return section.besideTheVan().build();
     }
 
     private static void shadeClass(SectionBuilder section, String word, String beam, String diffuse) {

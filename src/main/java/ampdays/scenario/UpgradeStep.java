@@ -15,22 +15,6 @@ import java.util.regex.Pattern;
  * @param isWhole whether it is all that the option changes in the van
  */
 public record UpgradeStep(String name, String option, boolean isWhole, Set<String> sections, Values was, Values is) {
-    /** What is said there is no part of the van. */
-    private static final Set<String> NOT_THE_VAN = Set.of(
-            "",
-            "title",
-            "notes",
-            "weather",
-            "weather-offset",
-            "place",
-            "trip",
-            "shade",
-            "chances",
-            "tolerances",
-            "prices",
-            "masses",
-            "circuits");
-
     /** What people do otherwise with what the van has. */
     private static final Pattern HABIT =
             Pattern.compile("cabin\\.(set\\..+|airing|covers-used)|loads\\.[^.]+\\.(use|when)");
@@ -48,7 +32,7 @@ public record UpgradeStep(String name, String option, boolean isWhole, Set<Strin
         List<UpgradeStep> steps = new ArrayList<>();
         for (ScenarioFile.Option option : file.options()) {
             Set<String> sections = new TreeSet<>(option.values().sectionsUnlike(file.base()));
-            sections.removeAll(NOT_THE_VAN);
+            sections.removeIf(section -> !Registry.isVan(section));
             String name = option.name();
             if (sections.size() < 2 || undivided.contains(name)) {
                 if (!sections.isEmpty()) {

@@ -68,6 +68,30 @@ class InputsTest {
                 .doesNotHaveDuplicates();
     }
 
+    /** By the reference page: the sections of the van, without the circuits, which are checked by themselves. */
+    @Test
+    void onlySectionsThatMoveARunHaveInputs() throws Exception {
+        ScenarioFile coast = ScenarioReader.read(Path.of("scenarios/coast-weekends.yaml"));
+        assertThat(coast.base().names("circuits")).isNotEmpty();
+        assertThat(Inputs.of(coast.base()).stream()
+                        .map(Uncertain::name)
+                        .filter(name -> name.contains("."))
+                        .map(Values::section)
+                        .distinct())
+                .containsExactly(
+                        "cabin",
+                        "cooling",
+                        "dash-cooling",
+                        "refrigerator",
+                        "loads",
+                        "inverter",
+                        "battery",
+                        "solar",
+                        "factory-alternator",
+                        "engine",
+                        "shore-charger");
+    }
+
     /** Every input can be at both ends, and changes the design there or nothing but itself. */
     @Test
     void everyInputCanBeAtItsEnds() throws ScenarioException {

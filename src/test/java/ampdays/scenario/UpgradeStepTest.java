@@ -23,6 +23,7 @@ class UpgradeStepTest {
                 trip.days: 13
               no panels: {solar: none}
               a cooler month: {weather-offset: -5 K}
+              nothing to buy: {shade.shade.beam: 5 %, tolerances.guess: 20 %, chances.bank-wear: 5 %, masses.solar: 8 kg}
             """;
 
     @TempDir
