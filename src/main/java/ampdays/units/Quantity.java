@@ -51,6 +51,12 @@ public record Quantity(double value, Dimension dimension) {
         throw new QuantityException(quoted(trimmed) + unitRepair(matcher.group(1), number, spelling, accepted));
     }
 
+    /** The unit in which a text is written; empty when it is no quantity of this dimension. */
+    static Optional<Unit> unit(String text, Dimension dimension) {
+        Matcher matcher = NUMBER_AND_UNIT.matcher(text.strip());
+        return matcher.matches() ? Units.written(dimension, matcher.group(2).strip()) : Optional.empty();
+    }
+
     private static String commaRepair(Matcher comma) {
         String whole = comma.group(1);
         String rest = comma.group(2);

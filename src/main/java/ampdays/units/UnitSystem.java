@@ -25,10 +25,12 @@ public enum UnitSystem {
             "BTU/(h ft² °F)",
             "h ft² °F/BTU",
             "ft³/min",
+            "gal",
             "gal/h");
     private static final double SHORT_M = 0.3;
     private static final Unit LITRE = unit(Dimension.VOLUME, "L");
     private static final Unit GALLON = unit(Dimension.VOLUME, "gal");
+    private static final Unit FAHRENHEIT = unit(Dimension.TEMPERATURE, "°F");
 
     public String word() {
         return name().toLowerCase(Locale.ROOT);
@@ -70,13 +72,17 @@ public enum UnitSystem {
 
     /** A temperature in whole degrees. */
     public String temperature(double celsius) {
-        String metric = Math.round(celsius) + " °C";
-        String other = Math.round(celsius * 9 / 5 + 32) + " °F";
+        String metric = whole(Units.shown(Dimension.TEMPERATURE), celsius);
+        String other = whole(FAHRENHEIT, celsius);
         return switch (this) {
             case METRIC -> metric;
             case US -> other;
             case BOTH -> metric + " (" + other + ")";
         };
+    }
+
+    private static String whole(Unit unit, double base) {
+        return unit.write(Long.toString(Math.round(unit.fromBase(base))));
     }
 
     private String twoDigits(Unit metric, Unit other, double base) {
@@ -96,8 +102,9 @@ public enum UnitSystem {
     /** A text that a person wrote, with the other units behind it or in its place where there are any. */
     public String written(String text, Dimension dimension, double base) {
         Optional<Unit> other = other(dimension, base);
-        boolean isOther =
-                other.map(unit -> text.strip().endsWith(unit.symbol())).orElse(false);
+        boolean isOther = Quantity.unit(text, dimension)
+                .map(unit -> OF_THE_UNITED_STATES.contains(unit.symbol()))
+                .orElse(false);
         return switch (this) {
             case METRIC -> isOther ? Units.shown(dimension).show(base, 3) : text;
             case US -> other.isEmpty() || isOther ? text : other.get().show(base, 3);
