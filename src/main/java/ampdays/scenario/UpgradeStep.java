@@ -31,7 +31,7 @@ public record UpgradeStep(String name, String option, boolean isWhole, Set<Strin
     public static List<UpgradeStep> of(ScenarioFile file, Set<String> undivided) {
         List<UpgradeStep> steps = new ArrayList<>();
         for (ScenarioFile.Option option : file.options()) {
-            Set<String> sections = new TreeSet<>(option.values().sectionsUnlike(file.base()));
+            Set<String> sections = new TreeSet<>(file.base().sectionsChanged(option.values()));
             sections.removeIf(section -> !Registry.isVan(section));
             String name = option.name();
             if (sections.size() < 2 || undivided.contains(name)) {
@@ -53,7 +53,7 @@ public record UpgradeStep(String name, String option, boolean isWhole, Set<Strin
 
     /** Whether all of it is set points and habits, for which nothing has to be bought. */
     public boolean isHabit() {
-        return was.pathsUnlike(is)
+        return was.pathsChanged(is)
                 .filter(path -> sections.contains(Values.section(path)))
                 .allMatch(path -> HABIT.matcher(path).matches());
     }

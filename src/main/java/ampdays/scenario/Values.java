@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -196,29 +195,43 @@ public final class Values {
         return new Values(changed, presets, fromPresets);
     }
 
-    /** The sections in which these values and others do not say the same. */
-    Set<String> sectionsUnlike(Values other) {
-        return pathsUnlike(other).map(Values::section).collect(Collectors.toSet());
+    /** The sections in which others, made from these values, change something. */
+    Set<String> sectionsChanged(Values to) {
+        return pathsChanged(to).map(Values::section).collect(Collectors.toSet());
     }
 
-    /** The paths at which these values and others do not say the same. */
-    Stream<String> pathsUnlike(Values other) {
-        return Stream.concat(said.keySet().stream(), other.said.keySet().stream())
+    /** The paths that others, made from these values, change; what they only say again is no change. */
+    Stream<String> pathsChanged(Values to) {
+        return Stream.concat(said.keySet().stream(), to.said.keySet().stream())
                 .distinct()
-                .filter(path -> !Objects.equals(said.get(path), other.said.get(path)));
+                .filter(path -> isChanged(to, path));
+    }
+
+    /** What is said for the first time also counts where without it another preset or rule would give something else. */
+    private boolean isChanged(Values to, String path) {
+        Value now = to.said.get(path);
+        if (now == null) {
+            return said.containsKey(path);
+        }
+        return !find(path).map(now::saysTheSame).orElse(false)
+                || (!said.containsKey(path)
+                        && !Registry.parameter(path)
+                                .flatMap(parameter -> to.unsaid(parameter, path))
+                                .map(now::saysTheSame)
+                                .orElse(false));
     }
 
     /** These values with what is otherwise in a section of one design than in that of another. */
     Values withChanges(String section, Values was, Values is) {
         Map<String, Value> changed = new LinkedHashMap<>(said);
-        was.pathsUnlike(is).filter(path -> section(path).equals(section)).forEach(path -> {
+        was.pathsChanged(is).filter(path -> section(path).equals(section)).forEach(path -> {
             changed.remove(path);
             if (is.said.containsKey(path)) {
                 changed.put(path, is.said.get(path));
             }
         });
         Map<String, Map<String, Value>> presetValues = new LinkedHashMap<>(fromPresets);
-        if (!Objects.equals(was.said.get(section + PRESET), is.said.get(section + PRESET))) {
+        if (was.isChanged(is, section + PRESET)) {
             presetValues.remove(section);
             Optional.ofNullable(is.fromPresets.get(section)).ifPresent(given -> presetValues.put(section, given));
         }
