@@ -464,20 +464,29 @@ class ProposalCommandTest extends CommandRun {
                 .contains(
                         "As it is, the van holds for all 21 days in October",
                         "Nothing has to be added for this trip.",
-                        "switch off what can wait")
+                        "switch off what can wait",
+                        "In full sun 05:00 to 10:00 and 11:10 to 19:00 (days of travel)")
                 .containsPattern("<tr class=\"chosen\">\\s*<th scope=\"row\"><bdi>as it is")
                 .doesNotContain("switch the cooling off", " and 0 min on", "other trips");
     }
 
-    /** The demo's hook-up is on Saturdays, that of the option on Fridays too: four of each in 24 days from a Friday on. */
+    /**
+     * The demo's timetable by hand, with a hook-up on Fridays, as the recommended option has it: in 24 days from a Friday on
+     * there are four Fridays, Saturdays and Sundays with one.
+     */
     @Test
-    void theHookUpIsToldByKindsOfDay() throws IOException {
+    void whereToParkAndHookUpIsToldByKindsOfDay() throws IOException {
         String[] args = {
             "proposal", "scenarios/coast-weekends.yaml", "--brief", "--samples", "0", "--out", own.toString()
         };
         assertThat(run(args)).isZero();
         assertThat(Files.readString(own.resolve("proposal.html")))
-                .contains("The plan counts on a hook-up in 8 of 24 nights: on Fridays and Saturdays.");
+                .contains(
+                        "The plan counts on a hook-up on 12 of 24 days: on Fridays, Saturdays and Sundays.",
+                        "In part shade 05:00 to 17:30 and 18:10 to 19:00 (Fridays); in full sun 07:30 to 11:00 and 11:20 to"
+                                + " 15:00, in part shade 05:00 to 07:30 and 15:15 to 19:00 (Saturdays); in full sun 10:50 to"
+                                + " 16:30, in part shade 05:00 to 10:30 and 17:10 to 19:00 (Sundays); in part shade all day"
+                                + " (days at home).");
     }
 
     /** What the chances say against the answer stands in the answer; the counts are those of the command {@code chances}. */
