@@ -41,6 +41,7 @@ final class Duties {
         drive(points);
         park(points);
         cool(points);
+        cover(points);
         hookUp(points);
         points.add(new Point("Never idle asleep.", "The engine stays off while anybody sleeps in or beside the van."));
         points.add(new Point(
@@ -105,13 +106,23 @@ final class Duties {
                             + " with "
                             + values.word("cooling.pre-cool.when") + "."));
         }
+    }
+
+    private void cover(List<Point> points) {
         if (!values.word("cabin.covers").equals("none")) {
             points.add(new Point(
                     "Cover the windows.",
-                    "Put the " + values.word("cabin.covers") + " covers on "
-                            + (values.word("cabin.covers-used").equals("always") ? "always" : "whenever the van stands")
+                    "Put the " + values.word("cabin.covers") + " covers on " + covered(values.word("cabin.covers-used"))
                             + "."));
         }
+    }
+
+    private static String covered(String used) {
+        return switch (used) {
+            case "always" -> "always";
+            case "asleep and away" -> "whenever the van stands and nobody in it is awake";
+            default -> "whenever the van stands";
+        };
     }
 
     private void hookUp(List<Point> points) {

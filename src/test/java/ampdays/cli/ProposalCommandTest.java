@@ -465,7 +465,8 @@ class ProposalCommandTest extends CommandRun {
                         "As it is, the van holds for all 21 days in October",
                         "Nothing has to be added for this trip.",
                         "switch off what can wait",
-                        "In full sun 05:00 to 10:00 and 11:10 to 19:00 (days of travel)")
+                        "In full sun 05:00 to 10:00 and 11:10 to 19:00 (days of travel)",
+                        "Put the insulated covers on whenever the van stands and nobody in it is awake.")
                 .containsPattern("<tr class=\"chosen\">\\s*<th scope=\"row\"><bdi>as it is")
                 .doesNotContain("switch the cooling off", " and 0 min on", "other trips");
     }
