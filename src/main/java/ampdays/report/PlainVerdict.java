@@ -57,6 +57,9 @@ final class PlainVerdict {
     }
 
     private String enough() {
+        if (!base.holdsInComfort()) {
+            return "";
+        }
         return " Nothing has to be added" + (otherTrips.isPresent() ? "." : " for this trip.");
     }
 

@@ -243,6 +243,25 @@ class ProposalCommandTest extends CommandRun {
                 .containsPattern("(?s)2\\. and less heat.*?holds.*?13 of 13.*?2,350 USD.*?3,310 USD");
     }
 
+    /** Without cooling the bank holds and nobody sleeps; cooling alone empties it. */
+    @Test
+    void aVanThatHoldsAndSleepsBadlyIsToldWhatWouldHelp() throws IOException {
+        Path file = StudiedVan.in(own, "{first-start: 07-01}", """
+                  cooler: {cooling: {preset: variable-speed roof unit}}
+                  second alternator: {second-alternator: {preset: large frame}}
+                """);
+        Files.writeString(file, Files.readString(file).replaceAll("(?m)^cooling:.*\n", ""));
+        String[] args = {"proposal", file.toString(), "--brief", "--samples", "0", "--out", own.toString()};
+        assertThat(run(args)).as(err.toString()).isZero();
+        assertThat(Files.readString(own.resolve("proposal.html")))
+                .contains(
+                        "As it is, the van holds for all 7 days in July at this place, with a comfortable cabin on 0 of 6"
+                                + " nights.",
+                        "“cooler” and “second alternator” together hold too, with every night comfortable instead of 0 of 6;"
+                                + " tried on this trip only.")
+                .doesNotContain("Nothing has to be added");
+    }
+
     @Test
     void whereNoOptionHoldsThePageSaysWhatTheyDoTogether() throws IOException {
         Path file = own.resolve("van.yaml");
