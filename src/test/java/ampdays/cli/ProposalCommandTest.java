@@ -155,7 +155,8 @@ class ProposalCommandTest extends CommandRun {
     @Test
     void whichOptionWinsIsShownByHeatDrivingAndParkedDays() throws IOException {
         assertThat(page)
-                .contains("Which option wins where", "figure-break-even-3", "all air 3 K warmer", "Of 9 places, ");
+                .contains("Which option wins where", "figure-break-even-3", "all air 3 K warmer", "Of 9 places, ")
+                .contains("by the prices under “Assumptions”; where none holds");
         Path file = StudiedVan.in(
                 own,
                 "{first-start: 07-01}",
@@ -239,6 +240,7 @@ class ProposalCommandTest extends CommandRun {
                 .contains(
                         "“more solar” and “less heat” together hold too, for 3,310 USD instead of 5,130 USD, with every"
                                 + " night comfortable; tried on this trip only.")
+                .contains("by the prices under “Assumptions” and the shop’s prices of whole options; where none holds")
                 .doesNotContain("costs least")
                 .containsPattern("(?s)2\\. and less heat.*?holds.*?13 of 13.*?2,350 USD.*?3,310 USD");
     }
