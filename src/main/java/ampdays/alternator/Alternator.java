@@ -22,6 +22,7 @@ public final class Alternator {
     private Speed speed;
     private double windingC;
     private double caseC;
+    private double airC;
     private double windingAirW;
     private double caseW;
     private double runningS;
@@ -73,14 +74,15 @@ public final class Alternator {
             state = now;
             speed = turning.at(now);
         }
-        windingAirW = speed.toWindingWK() * underBonnetC;
-        caseW = speed.turningLossW() + speed.toCaseWK() * underBonnetC;
+        airC = underBonnetC;
         if (now == EngineState.STOPPED) {
             runningS = 0;
             steadyA = 0;
             rampShare = 0;
             return;
         }
+        windingAirW = speed.toWindingWK() * underBonnetC;
+        caseW = speed.turningLossW() + speed.toCaseWK() * underBonnetC;
         boolean ramps = runningS < spec.startDelayS() + spec.rampS();
         if (ramps) {
             rampShare = AlternatorPhysics.rampShare(runningS, stepS, spec.startDelayS(), spec.rampS());
@@ -130,11 +132,18 @@ public final class Alternator {
     }
 
     /**
-     * Ends the step.
+     * Ends the step. A machine at rest has no losses: it cools towards the air around it.
      *
-     * @param currentA mean current drawn, A
+     * @param currentA mean current drawn, A; 0 with the engine off
      */
     public void settle(double currentA) {
+        if (state == EngineState.STOPPED) {
+            double windingK = windingC - airC;
+            double caseK = caseC - airC;
+            windingC = airC + speed.nodes().after1K(windingK, caseK);
+            caseC = airC + speed.nodes().after2K(windingK, caseK);
+            return;
+        }
         double windingW = windingAirW + lossW(currentA, windingC);
         if (currentA > 0) {
             double restC = speed.nodes().rest1C(windingW, caseW);

@@ -96,21 +96,41 @@ public final class OpenCircuit {
         return reading.slopeV;
     }
 
-    /** What {@link #cellV} and {@link #slopeV} say of one state, read from the table together. */
+    /** Where a state lies in the table, and what {@link #cellV} and {@link #slopeV} say of it. */
     static final class Reading {
+        private double row = -1;
+        private double column = -1;
+        private double lowColdV;
+        private double lowWarmV;
+        private double highColdV;
+        private double highWarmV;
         double cellV;
         double slopeV;
     }
 
-    /** Reads voltage and slope at once. */
-    void read(double soc, double temperatureC, Reading into) {
+    /** Reads voltage and slope at once; quick where the last reading lay between the same lines of the table. */
+    void read(double soc, double temperatureC, Reading last) {
         double at = place(soc);
-        int row = row(at);
         double column = column(temperatureC);
-        double below = lineV(row, column);
-        double rise = lineV(row + 1, column) - below;
-        into.cellV = below + rise * (at - row);
-        into.slopeV = rise * (ROWS - 1);
+        if (!(at >= last.row && at < last.row + 1 && column >= last.column && column < last.column + 1)) {
+            find(at, column, last);
+        }
+        double share = column - last.column;
+        double below = last.lowColdV + (last.lowWarmV - last.lowColdV) * share;
+        double rise = last.highColdV + (last.highWarmV - last.highColdV) * share - below;
+        last.cellV = below + rise * (at - last.row);
+        last.slopeV = rise * (ROWS - 1);
+    }
+
+    private void find(double at, double column, Reading into) {
+        int row = at >= ROWS - 1 ? ROWS - 2 : (int) at;
+        int left = column >= COLUMNS - 1 ? COLUMNS - 2 : (int) column;
+        into.row = row;
+        into.column = left;
+        into.lowColdV = gridV[left * ROWS + row];
+        into.lowWarmV = gridV[(left + 1) * ROWS + row];
+        into.highColdV = gridV[left * ROWS + row + 1];
+        into.highWarmV = gridV[(left + 1) * ROWS + row + 1];
     }
 
     private static double place(double soc) {
@@ -118,18 +138,8 @@ public final class OpenCircuit {
         return at < 0 ? 0 : at > ROWS - 1 ? ROWS - 1 : at;
     }
 
-    private static int row(double at) {
-        return at >= ROWS - 1 ? ROWS - 2 : (int) at;
-    }
-
     private static double column(double temperatureC) {
         double at = (temperatureC - LOWEST_C) * (1 / COLUMN_K);
         return at < 0 ? 0 : at > COLUMNS - 1 ? COLUMNS - 1 : at;
-    }
-
-    private double lineV(int row, double at) {
-        int column = at >= COLUMNS - 1 ? COLUMNS - 2 : (int) at;
-        double left = gridV[column * ROWS + row];
-        return left + (gridV[(column + 1) * ROWS + row] - left) * (at - column);
     }
 }

@@ -2,6 +2,7 @@ package ampdays.sim;
 
 import ampdays.alternator.AlternatorPhysics;
 import ampdays.alternator.Fuel;
+import ampdays.battery.Battery;
 import ampdays.cabin.Cabin;
 import ampdays.cabin.CabinSpec;
 import ampdays.cabin.PeopleHeat;
@@ -26,7 +27,8 @@ final class Climate {
     private static final double AIRING_INSIDE_K = 0.5;
 
     private final RunPlan plan;
-    private final RunState state;
+    private final Battery bank;
+    private final Shedding shedding;
     private final MinuteWeather weather;
     private final CabinSpec spec;
     private final Cabin cabin;
@@ -44,7 +46,8 @@ final class Climate {
     Climate(RunPlan plan, RunState state) {
         Design design = plan.variant().design();
         this.plan = plan;
-        this.state = state;
+        this.bank = state.bank;
+        this.shedding = state.shedding;
         this.weather = plan.sky().weather();
         this.spec = design.cabin();
         this.cabin = state.cabin;
@@ -113,7 +116,7 @@ final class Climate {
             cabin.floatFree();
         } else {
             double aimC = preCooling == null ? setC : preCooled(m, preCooling, setC, moves);
-            boolean mayRun = !Double.isNaN(aimC) && powered && !state.shedding.coolingOff() && cooler.mayRun(m.busV);
+            boolean mayRun = !Double.isNaN(aimC) && powered && !shedding.coolingOff() && cooler.mayRun(m.busV);
             if (mayRun && cooler.idles(cabin.nodes(), airC, cabin.massC(), cabin.q1W(), cabin.q2W(), aimC)) {
                 cooler.off(stepS);
                 cabin.floatFree();
@@ -160,7 +163,7 @@ final class Climate {
             aimC = wish.toC();
         }
         if (wish.surplusSun()) {
-            double lackW = (state.bank.chargeMaxA() - m.bankA) * m.busV;
+            double lackW = (bank.chargeMaxA() - m.bankA) * m.busV;
             double surplusW = cooler.surplusInputW() / inverterShare
                     + (m.bankLimits ? m.curtailedW * solarConversion : 0)
                     - (lackW > 0 ? lackW : 0);

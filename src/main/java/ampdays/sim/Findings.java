@@ -103,7 +103,7 @@ final class Findings {
                 clock,
                 hotCabin,
                 Severity.CAUTION,
-                Finding.HOT_CABIN,
+                "cabin above 32 °C with people in it",
                 hotCabin.worst,
                 "°C",
                 "Heat is dangerous for children, elderly people and pets. No design makes it safe to leave them in a"

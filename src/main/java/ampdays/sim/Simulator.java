@@ -1,12 +1,11 @@
 package ampdays.sim;
 
-import ampdays.alternator.EngineState;
 import ampdays.battery.Battery;
-import ampdays.battery.ShoreChargerSpec;
+import ampdays.cabin.Cabin;
+import ampdays.cooling.Cooler;
 import ampdays.cooling.CoolerSpec;
+import ampdays.cooling.Refrigerator;
 import ampdays.load.InverterSpec;
-import ampdays.pv.SolarController;
-import ampdays.pv.SolarSpec;
 import ampdays.results.AlternatorWork;
 import ampdays.results.CabinHistory;
 import ampdays.results.Channel;
@@ -38,7 +37,15 @@ public final class Simulator {
     private final TripClock clock;
     private final MinuteWeather weather;
     private final Design design;
+    private final Battery bank;
+    private final Cabin cabin;
+    /** Null without one, like the next. */
+    private final Refrigerator refrigerator;
+
+    private final Cooler cooler;
+    private final Shedding shedding;
     private final Climate climate;
+    private final Sources sources;
     private final CoolerSpec coolerSpec;
     private final InverterSpec inverter;
     private final boolean coolingOnInverter;
@@ -46,16 +53,7 @@ public final class Simulator {
     private final Minute m = new Minute();
     private final Scene[] scenes;
     private final LoadPlan.Pattern[] patterns;
-    private final double solarRatedW;
-    private final double solarConversion;
-    private final double perSolarConversion;
-    private final double perShoreEfficiency;
-    private final double solarMostA;
-    /** Null when the controller tracks, or without panels. */
-    private final SolarController pulseWidth;
-
     private final boolean chargerIndoors;
-    private final ShoreChargerSpec shoreSpec;
     private final Totals totals;
     private final Measured measured;
     private final boolean anyMeasured;
@@ -71,7 +69,13 @@ public final class Simulator {
         this.weather = plan.sky().weather();
         this.design = plan.variant().design();
         this.state = new RunState(plan);
+        this.bank = state.bank;
+        this.cabin = state.cabin;
+        this.refrigerator = state.refrigerator;
+        this.cooler = state.cooler;
+        this.shedding = state.shedding;
         this.climate = new Climate(plan, state);
+        this.sources = new Sources(plan, state, m);
         this.coolerSpec = design.cooler().orElse(null);
         this.inverter = design.inverter().orElse(null);
         this.coolingOnInverter = coolerSpec != null && coolerSpec.onInverter();
@@ -79,31 +83,13 @@ public final class Simulator {
                 .map(line -> Scene.of(line, design.cabin()))
                 .toArray(Scene[]::new);
         this.patterns = plan.loads().patterns();
-        this.solarRatedW = design.solar().map(SolarSpec::ratedW).orElse(0.0);
-        this.solarConversion =
-                design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
-        this.perSolarConversion = 1 / solarConversion;
-        this.solarMostA = design.solar().map(s -> s.controller().mostA()).orElse(0.0);
-        this.pulseWidth = design.solar()
-                .map(SolarSpec::controller)
-                .filter(SolarController::pulseWidth)
-                .orElse(null);
         this.chargerIndoors =
                 design.factory().map(f -> !f.charger().inEngineBay()).orElse(false);
-        this.shoreSpec = design.shore().orElse(null);
-        this.perShoreEfficiency = shoreSpec == null ? 1 : 1 / shoreSpec.efficiency();
         this.totals = new Totals(plan, state);
         this.measured = plan.measured();
         this.anyMeasured = measured != Measured.NONE;
-        m.solarCapA = solarMostA;
-        m.solarIsCurrent = pulseWidth != null;
-        m.shoreCapA = shoreSpec == null ? 0 : shoreSpec.ratedA();
-        design.second().ifPresent(second -> {
-            m.secondSetPointV = second.setPointV();
-            m.secondCableOhm = second.cableOhm();
-        });
-        state.bank.open();
-        m.busV = state.bank.emfV();
+        bank.open();
+        m.busV = bank.emfV();
     }
 
     /** Runs an option and keeps its totals only. */
@@ -201,6 +187,7 @@ public final class Simulator {
             }
         }
         totals.addFuel(climate.fuelLitres());
+        totals.addFuel(sources.fuelLitres());
         return totals.result();
     }
 
@@ -211,18 +198,18 @@ public final class Simulator {
     private void step(int i) {
         m.step = i;
         Scene now = scenes[clock.line(i)];
-        boolean powered = !state.bank.loadsCut();
+        boolean powered = !bank.loadsCut();
         m.outsideC = weather.airC(i);
         m.pattern = climate.fansRun(m.outsideC)
                 ? plan.loads().pattern(i)
                 : plan.loads().stillPattern(i);
-        state.shedding.step(state.bank.soc());
-        int level = state.shedding.level();
+        shedding.step(bank.soc());
+        int level = shedding.level();
         m.leftPattern = level == 0 ? m.pattern : plan.loads().left(m.pattern, level);
         LoadPlan.Pattern pattern = patterns[m.leftPattern];
 
         climate.step(m, now, pattern.flow(), applianceHeatW, powered);
-        refrigerate(now, powered && !state.shedding.refrigeratorOff());
+        refrigerate(now, powered && !shedding.refrigeratorOff());
         useMeasured = anyMeasured && measured.tellsUse(i);
         if (powered) {
             ask(pattern);
@@ -234,17 +221,13 @@ public final class Simulator {
             askMeasured(i, powered);
         }
 
-        openPanels(i);
-        m.shorePossibleW = shoreSpec != null && now.hookUp() ? shoreSpec.inletW() * shoreSpec.efficiency() : 0;
-        openAlternators(now.engine());
-
-        Battery bank = state.bank;
+        sources.open(m, now);
         bank.open();
         Bus.solve(m, bank);
         startCooler();
-        settleSources();
+        sources.settle(m, now);
         settleLoads(pattern, powered);
-        bank.settle(m.bankA, m.busV, state.cabin.airC());
+        bank.settle(m.bankA, m.busV, cabin.airC());
         applianceHeatW = heatIndoors(pattern);
 
         totals.minute(m, now);
@@ -252,13 +235,13 @@ public final class Simulator {
     }
 
     private void refrigerate(Scene now, boolean powered) {
-        if (state.refrigerator != null) {
+        if (refrigerator != null) {
             if (shopping && !now.moves()) {
-                state.refrigerator.stock();
+                refrigerator.stock();
             }
             shopping = now.vehicle() == Vehicle.TOWN;
-            state.refrigerator.step(state.cabin.airC(), now.people() == People.AWAKE, powered);
-            m.refrigeratorAskedW = state.refrigerator.askedW();
+            refrigerator.step(cabin.airC(), now.people() == People.AWAKE, powered);
+            m.refrigeratorAskedW = refrigerator.askedW();
         }
     }
 
@@ -292,73 +275,9 @@ public final class Simulator {
     }
 
     private void startCooler() {
-        m.coolerStarts = state.cooler != null && state.cooler.startW() > 0 && !useMeasured;
+        m.coolerStarts = cooler != null && cooler.startW() > 0 && !useMeasured;
         if (m.coolerStarts) {
-            StartSurge.meet(m, state.bank, state.cooler, coolerSpec, coolingOnInverter ? inverter : null);
-        }
-    }
-
-    /** What the panels can give; through a pulse-width controller at the battery's voltage of the step before. */
-    private void openPanels(int i) {
-        if (anyMeasured && measured.tellsSolar(i)) {
-            openMeasuredPanels(measured.solarW(i));
-            return;
-        }
-        double bestW = plan.roof() == null ? 0 : plan.roof().possibleWPerW(i) * solarRatedW;
-        if (pulseWidth == null) {
-            m.solarPossibleW = bestW * solarConversion;
-            return;
-        }
-        m.solarHeldA = pulseWidth.heldA(bestW, plan.roof().cellC(i), m.busV);
-        m.solarCapA = m.solarHeldA < solarMostA ? m.solarHeldA : solarMostA;
-        m.solarPossibleW = m.solarHeldA * m.busV;
-    }
-
-    private void openMeasuredPanels(double watts) {
-        m.solarPossibleW = watts;
-        if (pulseWidth != null) {
-            m.solarHeldA = m.solarPossibleW / m.busV;
-            m.solarCapA = m.solarHeldA;
-        }
-    }
-
-    private void openAlternators(EngineState engine) {
-        state.bonnet.step(engine);
-        double bonnetC = m.outsideC + state.bonnet.meanRiseK();
-        m.secondPossibleA = 0;
-        m.factoryPossibleW = 0;
-        if (state.second != null) {
-            state.second.open(engine, bonnetC);
-            m.secondPossibleA = state.second.availableA();
-        }
-        if (state.factory != null) {
-            state.factory.open(engine, bonnetC, state.cabin.airC());
-            m.factoryPossibleW = state.factory.possibleW();
-            m.factoryCapA = state.factory.chargerCapA();
-        }
-    }
-
-    private void settleSources() {
-        if (m.solarIsCurrent) {
-            m.solarPossibleW = m.solarHeldA * m.busV;
-        }
-        m.solarSourceW = m.solarW * perSolarConversion;
-        m.curtailedW = (m.solarPossibleW - m.solarW) * perSolarConversion;
-        m.shoreSourceW = m.shoreW * perShoreEfficiency;
-        m.secondSourceW = 0;
-        if (state.second != null) {
-            double terminalV = m.busV + m.secondA * m.secondCableOhm;
-            m.secondSourceW = m.secondA * terminalV;
-            state.second.settle(m.secondA);
-            totals.addFuel(state.second.fuelLitres(m.secondA, 0, terminalV));
-        }
-        m.factorySourceA = 0;
-        m.factorySourceW = 0;
-        if (state.factory != null) {
-            state.factory.settle(m.factoryW);
-            m.factorySourceA = state.factory.inputA();
-            m.factorySourceW = state.factory.inputW();
-            totals.addFuel(state.factory.fuelLitres());
+            StartSurge.meet(m, bank, cooler, coolerSpec, coolingOnInverter ? inverter : null);
         }
     }
 
@@ -397,6 +316,6 @@ public final class Simulator {
                 + (m.solarSourceW - m.solarW)
                 + (m.shoreSourceW - m.shoreW)
                 + (chargerIndoors ? m.factorySourceW - m.factoryW : 0)
-                + state.bank.heatW();
+                + bank.heatW();
     }
 }

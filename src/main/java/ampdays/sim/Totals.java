@@ -1,6 +1,10 @@
 package ampdays.sim;
 
+import ampdays.alternator.Alternator;
 import ampdays.alternator.EngineSpec;
+import ampdays.alternator.FactoryUnit;
+import ampdays.battery.Battery;
+import ampdays.cabin.Cabin;
 import ampdays.cabin.CabinSpec;
 import ampdays.load.InverterSpec;
 import ampdays.results.Account;
@@ -11,6 +15,7 @@ import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import ampdays.trip.Trip;
 import ampdays.trip.Vehicle;
+import ampdays.weather.MinuteWeather;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -29,6 +34,12 @@ final class Totals {
     private final RunPlan plan;
     private final TripClock clock;
     private final RunState state;
+    private final Battery bank;
+    private final Cabin cabin;
+    /** Null without one, like the next. */
+    private final Alternator second;
+
+    private final FactoryUnit factory;
     private final double stepS;
     private final double stepH;
     private final double reserve;
@@ -36,7 +47,9 @@ final class Totals {
     private final Findings findings;
     private final List<DayTotals> days = new ArrayList<>();
     private final PatternHours served;
-    private final PatternHours asked;
+    /** What the loads asked less what they got. */
+    private final PatternHours missed;
+
     private final EnumMap<Limit, StepSum> limits = new EnumMap<>(Limit.class);
     private final EnumMap<Limit, StepSum> curtailed = new EnumMap<>(Limit.class);
     private final boolean canCharge;
@@ -57,8 +70,6 @@ final class Totals {
     private double refrigeratorAskedW;
 
     private double dayLowestSoc;
-    private double dayWarmestC;
-    private double dayCoolestC;
 
     /** A sum that a map may hold without boxing. */
     private static final class StepSum {
@@ -69,19 +80,23 @@ final class Totals {
         this.plan = plan;
         this.clock = plan.clock();
         this.state = state;
+        this.bank = state.bank;
+        this.cabin = state.cabin;
+        this.second = state.second;
+        this.factory = state.factory;
         this.stepS = clock.stepSeconds();
         this.stepH = stepS / 3600;
         this.sum = new Ledger(stepS);
         this.reserve = clock.trip().reserveShare();
-        CabinSpec cabin = plan.variant().design().cabin();
-        this.nights = new Nights(cabin.comfortLowC(), cabin.comfortHighC());
+        CabinSpec comfort = plan.variant().design().cabin();
+        this.nights = new Nights(comfort.comfortLowC(), comfort.comfortHighC());
         this.findings = new Findings(
                 plan.variant().design().inverter().map(InverterSpec::ratedW).orElse(Double.NaN),
                 plan.variant().design().bank());
-        this.canCharge = state.second != null || state.factory != null;
+        this.canCharge = second != null || factory != null;
         int patterns = plan.loads().patterns().length;
         this.served = new PatternHours(patterns);
-        this.asked = new PatternHours(patterns);
+        this.missed = new PatternHours(patterns);
         for (Limit limit : Limit.values()) {
             limits.put(limit, new StepSum());
             curtailed.put(limit, new StepSum());
@@ -90,9 +105,7 @@ final class Totals {
 
     void beginDay(int day) {
         ledger = new Ledger(stepS);
-        dayLowestSoc = state.bank.soc();
-        dayWarmestC = Double.NEGATIVE_INFINITY;
-        dayCoolestC = Double.POSITIVE_INFINITY;
+        dayLowestSoc = bank.soc();
     }
 
     /**
@@ -103,6 +116,7 @@ final class Totals {
      */
     void endDay(int day, int first, int end) {
         sum.add(ledger);
+        MinuteWeather weather = plan.sky().weather();
         Trip trip = clock.trip();
         days.add(new DayTotals(
                 clock.date(day),
@@ -111,9 +125,9 @@ final class Totals {
                 end - first,
                 ledger.energy(),
                 dayLowestSoc,
-                state.bank.soc(),
-                dayWarmestC,
-                dayCoolestC));
+                bank.soc(),
+                weather.warmestC(first, end),
+                weather.coolestC(first, end)));
     }
 
     void addFuel(double litres) {
@@ -128,11 +142,14 @@ final class Totals {
      */
     void served(int wanted, int left, double share, double busV) {
         served.add(left, share * stepH, busV);
-        asked.add(wanted, stepH, busV);
+        if (share < 1 || left != wanted) {
+            missed.add(wanted, stepH, busV);
+            missed.add(left, -share * stepH, busV);
+        }
     }
 
     void minute(Minute m, Scene now) {
-        ledger.enter(m, state.bank);
+        ledger.enter(m, bank);
         Limit ruling = Ruling.of(m, state, now.engineRuns());
         if (m.ruling != ruling) {
             m.ruling = ruling;
@@ -142,18 +159,16 @@ final class Totals {
         if (m.curtailedW > 0) {
             curtailed.get(Ruling.ofCurtailment(m, state)).sum += m.curtailedW * stepH;
         }
-        double soc = state.bank.soc();
+        double soc = bank.soc();
         if (soc < lowestSoc) {
             lowestSoc = soc;
             lowestStep = m.step;
         }
-        if (emptyStep < 0 && (soc <= reserve || soc <= state.bank.outOfReachShare())) {
+        if (emptyStep < 0 && (soc <= reserve || soc <= bank.outOfReachShare())) {
             emptyStep = m.step;
         }
         lastFullStep = soc >= FULL_SHARE ? m.step : lastFullStep;
         dayLowestSoc = soc < dayLowestSoc ? soc : dayLowestSoc;
-        dayWarmestC = m.outsideC > dayWarmestC ? m.outsideC : dayWarmestC;
-        dayCoolestC = m.outsideC < dayCoolestC ? m.outsideC : dayCoolestC;
         dischargedA += m.bankA < 0 ? -m.bankA : 0;
         coolingAskedW += m.coolingAskedW + m.coolingMissedW;
         refrigeratorAskedW += m.refrigeratorAskedW;
@@ -164,17 +179,17 @@ final class Totals {
                     stepH * (now.vehicle() == Vehicle.IDLING ? engine.idleLitresPerH() : engine.fastIdleLitresPerH());
         }
         hottestCase();
-        nights.step(m.step, now.asleep(), state.cabin.airC());
+        nights.step(m.step, now.asleep(), cabin.airC());
         findings.minute(m, state, now);
     }
 
     private void hottestCase() {
-        if (state.second != null) {
-            double caseC = state.second.caseC();
+        if (second != null) {
+            double caseC = second.caseC();
             peakCaseC = peakCaseC >= caseC ? peakCaseC : caseC;
         }
-        if (state.factory != null) {
-            double caseC = state.factory.caseC();
+        if (factory != null) {
+            double caseC = factory.caseC();
             peakCaseC = peakCaseC >= caseC ? peakCaseC : caseC;
         }
     }
@@ -186,9 +201,8 @@ final class Totals {
         boolean lately =
                 lastFullStep >= 0 && (clock.steps() - 1 - lastFullStep) * stepS <= FULL_WITHIN_DAYS * SECONDS_A_DAY;
         double daysToEmpty = neverEmpty ? Double.NaN : (emptyStep + 1) * stepS / SECONDS_A_DAY;
-        Map<String, Double> got = uses(served, energy);
-        Map<String, Double> unserved = uses(asked, energy);
-        unserved.replaceAll((name, wanted) -> wanted - got.get(name));
+        Map<String, Double> got = got(energy);
+        Map<String, Double> unserved = new LinkedHashMap<>(plan.loads().byLoadWh(missed));
         unserved.put(Account.COOLING.label(), coolingAskedW * stepH - energy.wh(Account.COOLING));
         unserved.put(Account.REFRIGERATOR.label(), refrigeratorAskedW * stepH - energy.wh(Account.REFRIGERATOR));
         unserved.values().removeIf(wh -> wh < 1e-9 * energy.servedWh());
@@ -223,8 +237,7 @@ final class Totals {
 
     private Ageing ageing() {
         double runsAYear = DAYS_A_YEAR * SECONDS_A_DAY / (clock.steps() * stepS);
-        return state.bank
-                .ageing()
+        return bank.ageing()
                 .map(cells -> new Ageing(
                         cells.useLossShare(1) + cells.calendarLossShare(1),
                         cells.useLossShare(runsAYear) + cells.calendarLossShare(runsAYear),
@@ -233,8 +246,8 @@ final class Totals {
                 .orElse(Ageing.UNKNOWN);
     }
 
-    private Map<String, Double> uses(PatternHours ran, Energy energy) {
-        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(ran));
+    private Map<String, Double> got(Energy energy) {
+        Map<String, Double> sums = new LinkedHashMap<>(plan.loads().byLoadWh(served));
         if (state.cooler != null) {
             sums.put(Account.COOLING.label(), energy.wh(Account.COOLING));
         }

@@ -212,6 +212,24 @@ public final class MinuteWeather {
         return airC[step];
     }
 
+    /** Warmest air of the steps from {@code from} up to {@code to}, without the latter, °C. */
+    public double warmestC(int from, int to) {
+        double warmest = airC[from];
+        for (int i = from; i < to; i++) {
+            warmest = airC[i] > warmest ? airC[i] : warmest;
+        }
+        return warmest;
+    }
+
+    /** Coolest air of the steps from {@code from} up to {@code to}, without the latter, °C. */
+    public double coolestC(int from, int to) {
+        double coolest = airC[from];
+        for (int i = from; i < to; i++) {
+            coolest = airC[i] < coolest ? airC[i] : coolest;
+        }
+        return coolest;
+    }
+
     /** Mass of water per mass of dry air, kg/kg. */
     public double humidityRatio(int step) {
         return humidityRatio[step];
