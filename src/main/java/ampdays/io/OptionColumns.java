@@ -5,8 +5,8 @@ import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedSet;
+import java.util.stream.DoubleStream;
 
 /** Everything that was measured of a run, as the cells of one row. */
 final class OptionColumns {
@@ -64,32 +64,35 @@ final class OptionColumns {
                 Numbers.localStamp(run.lowestSocEpochSecond(), run.zone()),
                 Integer.toString(run.comfortableNights()),
                 Integer.toString(run.nights())));
-        for (Account account : Account.values()) {
-            row.add(Numbers.full(run.energy().wh(account)));
-        }
-        row.add(Numbers.full(run.fuelLitres()));
-        row.add(Numbers.full(run.engineChargingHours()));
-        row.add(Numbers.full(run.alternatorPeakCaseC()));
-        row.add(Numbers.full(run.cycles()));
-        row.add(Numbers.percent(run.ageing().tripLoss()));
-        row.add(Numbers.percent(run.ageing().yearLoss()));
-        row.add(Numbers.percent(run.ageing().yearLossByUse()));
-        row.add(Numbers.percent(run.ageing().yearResistanceGrowth()));
-        row.add(Numbers.full(run.ledgerResidualWh()));
-        for (Limit limit : Limit.values()) {
-            row.add(Numbers.full(run.limitHours().getOrDefault(limit, 0.0)));
-        }
-        for (Limit limit : Limit.values()) {
-            row.add(Numbers.full(run.curtailedWhByCause().getOrDefault(limit, 0.0)));
-        }
-        for (String use : uses) {
-            row.add(ofUse(run.servedWhByUse(), use));
-            row.add(ofUse(run.unservedWhByUse(), use));
-        }
+        numbers(run).mapToObj(Numbers::full).forEach(row::add);
         return row;
     }
 
-    private static String ofUse(Map<String, Double> whByUse, String use) {
-        return Numbers.full(whByUse.getOrDefault(use, 0.0));
+    /** What stands behind the nights. */
+    private DoubleStream numbers(RunResult run) {
+        DoubleStream.Builder numbers = DoubleStream.builder();
+        for (Account account : Account.values()) {
+            numbers.add(run.energy().wh(account));
+        }
+        numbers.add(run.fuelLitres())
+                .add(run.engineChargingHours())
+                .add(run.alternatorPeakCaseC())
+                .add(run.cycles())
+                .add(100 * run.ageing().tripLoss())
+                .add(100 * run.ageing().yearLoss())
+                .add(100 * run.ageing().yearLossByUse())
+                .add(100 * run.ageing().yearResistanceGrowth())
+                .add(run.ledgerResidualWh());
+        for (Limit limit : Limit.values()) {
+            numbers.add(run.limitHours().getOrDefault(limit, 0.0));
+        }
+        for (Limit limit : Limit.values()) {
+            numbers.add(run.curtailedWhByCause().getOrDefault(limit, 0.0));
+        }
+        for (String use : uses) {
+            numbers.add(run.servedWhByUse().getOrDefault(use, 0.0));
+            numbers.add(run.unservedWhByUse().getOrDefault(use, 0.0));
+        }
+        return numbers.build();
     }
 }
