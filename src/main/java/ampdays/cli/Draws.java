@@ -6,6 +6,7 @@ import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Uncertain;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import ampdays.study.TripWeather;
 import java.time.LocalDate;
 import java.util.List;
@@ -60,16 +61,22 @@ final class Draws {
 
     /** Refuses designs that cannot be at an end of a spread, or on a day of the start. */
     static void refuseImpossible(Loaded loaded, TripWeather weather) throws UsageException {
+        VariantBuilder builder = new VariantBuilder();
         for (Variant option : loaded.scenario().variants()) {
             Values values = loaded.file().values(option.name()).orElseThrow();
             for (List<LocalDate> year : weather.starts(option)) {
                 for (LocalDate start : year) {
-                    build(option.name(), Draft.of(values).startingOn(start.toString()), "beginning on " + start);
+                    build(
+                            builder,
+                            option.name(),
+                            Draft.of(values).startingOn(start.toString()),
+                            "beginning on " + start);
                 }
             }
             for (Uncertain habit : Habits.of(values)) {
                 for (double value : List.of(habit.low(), habit.high())) {
                     build(
+                            builder,
                             option.name(),
                             habit.apply(Draft.of(values), value),
                             habit.name() + " at " + habit.dimension().show(value));
@@ -78,9 +85,9 @@ final class Draws {
         }
     }
 
-    private static void build(String option, Draft draft, String how) throws UsageException {
+    private static void build(VariantBuilder builder, String option, Draft draft, String how) throws UsageException {
         try {
-            draft.variant(option);
+            draft.variant(option, builder);
         } catch (ScenarioException e) {
             throw new UsageException(
                     "With " + how + ", \"" + option + "\" is a design that cannot be: " + e.getMessage());

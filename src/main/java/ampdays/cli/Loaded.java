@@ -246,9 +246,10 @@ final class Loaded {
 
     /** Tries the corners of a grid, reads all weather that it needs, and tells which uses its designs have. */
     SortedSet<String> prepare(Grid grid) throws IOException, InputException, UsageException {
+        VariantBuilder builder = new VariantBuilder();
         SortedSet<String> uses = new TreeSet<>();
         for (List<Integer> places : grid.samples()) {
-            uses.addAll(prepare(grid, places));
+            uses.addAll(prepare(grid, places, builder));
         }
         return uses;
     }
@@ -257,9 +258,10 @@ final class Loaded {
     SortedSet<String> prepareSome(Grid grid) throws IOException, InputException, UsageException {
         SortedSet<String> uses = new TreeSet<>();
         List<UsageException> impossible = new ArrayList<>();
+        VariantBuilder builder = new VariantBuilder();
         for (List<Integer> places : grid.samples()) {
             try {
-                uses.addAll(prepare(grid, places));
+                uses.addAll(prepare(grid, places, builder));
             } catch (UsageException e) {
                 impossible.add(e);
             }
@@ -270,10 +272,10 @@ final class Loaded {
         return uses;
     }
 
-    private SortedSet<String> prepare(Grid grid, List<Integer> places)
+    private SortedSet<String> prepare(Grid grid, List<Integer> places, VariantBuilder builder)
             throws IOException, InputException, UsageException {
         try {
-            Variant variant = grid.variant(file, places);
+            Variant variant = grid.variant(file, places, builder);
             prepare(variant);
             return uses(variant);
         } catch (ScenarioException e) {

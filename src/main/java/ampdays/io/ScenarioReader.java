@@ -37,6 +37,7 @@ public final class ScenarioReader {
     private final Path path;
     private final String file;
     private final List<InputProblem> problems = new ArrayList<>();
+    private final VariantBuilder builder = new VariantBuilder();
     private final Set<String> failedPaths = new HashSet<>();
 
     private ScenarioReader(Path path) {
@@ -194,7 +195,7 @@ public final class ScenarioReader {
     private Optional<Variant> built(String prefix, String name, Values values) {
         checkWeather(values);
         try {
-            return Optional.of(VariantBuilder.build(name, values));
+            return Optional.of(builder.next(name, values));
         } catch (ScenarioException e) {
             for (Problem problem : e.problems()) {
                 if (!isFollowOn(problem)) {

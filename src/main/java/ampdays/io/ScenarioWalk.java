@@ -192,7 +192,7 @@ final class ScenarioWalk {
                 entry.value() instanceof ScalarNode s && s.getValue().isEmpty();
         problem(
                 entry.key(),
-                Values.unknownPath(path)
+                Registry.unknownPath(path)
                         + (cutByComma ? " In braces a comma ends a value: put text with a comma in quotes." : ""));
         int dot = path.lastIndexOf('.');
         Nearest.of(path.substring(dot + 1), Registry.children(dot < 0 ? "" : path.substring(0, dot)))

@@ -27,6 +27,7 @@ public final class ShopReader {
             List.of("name", "contact", "logo", "currency", "prices", "options", "tax", "valid");
     private static final int LONGEST_TEXT = 2000;
     private static final int MOST_LINES = 12;
+    private static final double HIGHEST_PRICE = 1e9;
 
     private final Path path;
     private final List<InputProblem> problems = new ArrayList<>();
@@ -80,7 +81,7 @@ public final class ShopReader {
                 logo(entries.get("logo")),
                 currency,
                 unitPrices(entries.get("prices")),
-                optionPrices(entries.get("options")),
+                prices(entries.get("options"), "options"),
                 word(entries, "tax"),
                 word(entries, "valid"));
         refuseIfWrong();
@@ -148,21 +149,21 @@ public final class ShopReader {
         return prices;
     }
 
-    private Map<String, Double> optionPrices(Entry entry) {
+    private Map<String, Double> prices(Entry entry, String what) {
         Map<String, Double> prices = new LinkedHashMap<>();
         if (entry != null && entry.value() instanceof MappingNode map) {
             walk.entries(map)
                     .forEach((key, price) ->
-                            price(price.value(), "options." + key).ifPresent(p -> prices.put(key, p)));
+                            price(price.value(), what + "." + key).ifPresent(p -> prices.put(key, p)));
         } else if (entry != null) {
-            walk.problem(entry.value(), "options is not a list. Write lines like: more solar: 1400.");
+            walk.problem(entry.value(), what + " is not a list. Write lines like: more solar: 1400.");
         }
         return prices;
     }
 
     private Optional<Double> price(Node node, String what) {
         String text = node instanceof ScalarNode scalar ? YamlText.text(scalar).strip() : "";
-        if (!text.matches("\\d{1,9}(\\.\\d{1,2})?")) {
+        if (!text.matches("\\d{1,9}(\\.\\d{1,2})?") || Double.parseDouble(text) > HIGHEST_PRICE) {
             walk.problem(
                     node,
                     what + " \"" + text

@@ -37,7 +37,7 @@ final class BreakEvenPart {
         Text what = new Text(
                 "The same trip with longer and shorter drives, with more days parked between them, and in other"
                         + " heat. Of the options that hold, the one whose parts cost least wins, by the prices under"
-                        + " “Assumptions”" + wholePrices(material) + "; where none holds, the one that lasts longest.");
+                        + " “Assumptions”; where none holds, the one that lasts longest.");
         Column heat = table.columns().get(0);
         List<BreakEven> maps = SweepCharts.of(table, material.comparison().title()).values().stream()
                 .map(BreakEven.class::cast)
@@ -53,12 +53,6 @@ final class BreakEvenPart {
                                         "days parked between days with a drive"),
                         caption(maps.get(i))));
         return Stream.concat(Stream.of(what), pictures);
-    }
-
-    private static String wholePrices(Material material) {
-        return material.shop().filter(shop -> !shop.optionPrices().isEmpty()).isPresent()
-                ? " and the shop’s prices of whole options"
-                : "";
     }
 
     private static String heat(double byK, Material material) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What several changes together do, where they hold in comfort and the recommended option does not, or costs more. */
+/** What several changes together do, where they hold and the recommended option does not, or costs more. */
 final class CheaperWay {
     private final Material material;
     private final CostSheet costs;
@@ -26,16 +26,19 @@ final class CheaperWay {
     }
 
     private boolean isComplete() {
-        return !stages.isEmpty() && stages.get(stages.size() - 1).result().holdsInComfort();
+        if (stages.isEmpty()) {
+            return false;
+        }
+        RunResult last = stages.get(stages.size() - 1).result();
+        return last.holds() && last.comfortableNights() == last.nights();
     }
 
     private boolean isWorthSaying() {
-        return !material.best().result().holdsInComfort() || isCheaper();
-    }
-
-    private boolean isCheaper() {
         OptionalDouble recommended = recommendedPrice();
-        return price().isPresent() && recommended.isPresent() && price().getAsDouble() < recommended.getAsDouble();
+        return !material.best().result().holds()
+                || (price().isPresent()
+                        && recommended.isPresent()
+                        && price().getAsDouble() < recommended.getAsDouble());
     }
 
     private OptionalDouble recommendedPrice() {
@@ -54,11 +57,10 @@ final class CheaperWay {
         RunResult best = material.best().result();
         String names = Wording.listed(
                 stages.stream().map(stage -> Say.quoted(stage.name())).toList());
-        return names + (stages.size() > 1 ? " together hold" : " alone holds") + (best.holds() ? " too" : "")
-                + (price().isEmpty() ? "" : ", for " + costs.shown(price(), Say.NONE))
-                + (best.holds() && isCheaper() ? " instead of " + costs.shown(recommendedPrice(), Say.NONE) : "")
+        String price = price().isEmpty() ? "" : ", for " + costs.shown(price(), Say.NONE);
+        return names + (stages.size() > 1 ? " together hold" : " alone holds")
+                + (best.holds() ? " too" + price + " instead of " + costs.shown(recommendedPrice(), Say.NONE) : price)
                 + (best.nights() == 0 ? "" : ", with every night comfortable")
-                + (best.holds() && !best.holdsInComfort() ? " instead of " + Say.nights(best) : "")
                 + "; tried on this trip only.";
     }
 }

@@ -30,7 +30,7 @@ final class ModelSources {
             new Model("weak light", "B. Marion, 2008, 33rd IEEE PVSC", values -> values.has("solar")),
             new Model(
                     "heat through roof, walls and glass",
-                    "ASHRAE Handbook of Fundamentals (sol-air equations 28 to 30; 2013, chapter 18, table 1)",
+                    "ASHRAE Handbook of Fundamentals (sol-air equations 28 to 30",
                     ModelSources::always),
             new Model(
                     "air conditioner, split unit of one speed",
@@ -75,7 +75,7 @@ final class ModelSources {
         List<Row> rows = ALL.stream()
                 .filter(model -> material.options().stream()
                         .anyMatch(option -> model.takesPart().test(material.values(option))))
-                .map(model -> Row.of(List.of(model.what(), model.source())))
+                .map(model -> Row.of(List.of(model.what(), closed(model.source()))))
                 .toList();
         return Part.of(
                 "models",
@@ -87,6 +87,10 @@ final class ModelSources {
                         Form.PLAIN,
                         List.of("All equations, what they leave out and how each is checked stand in the program’s own"
                                 + " documents (docs/MODEL.md)."))));
+    }
+
+    private static String closed(String source) {
+        return source.contains("(") && !source.contains(")") ? source + ")" : source;
     }
 
     private static boolean always(Values values) {

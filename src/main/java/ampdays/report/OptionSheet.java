@@ -112,6 +112,6 @@ final class OptionSheet {
 
     /** Heat in a cabin with the cooling off is no failure of a part; it has its own caution. */
     private static boolean isHeat(Finding finding) {
-        return finding.kind().equals(Finding.HOT_CABIN);
+        return finding.kind().startsWith("cabin above");
     }
 }

@@ -57,9 +57,6 @@ final class PlainVerdict {
     }
 
     private String enough() {
-        if (!base.holdsInComfort()) {
-            return "";
-        }
         return " Nothing has to be added" + (otherTrips.isPresent() ? "." : " for this trip.");
     }
 

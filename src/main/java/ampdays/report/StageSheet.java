@@ -33,7 +33,7 @@ final class StageSheet {
             return new StageSheet(material, say).sheet(base);
         }
         return new Text(
-                base.holdsInComfort()
+                base.holds() && base.comfortableNights() == base.nights()
                         ? "There is no order of buying: the van holds as it is, and every night is comfortable."
                         : "There is no order of buying: no change that the options make adds a day or a comfortable night.");
     }

@@ -11,9 +11,6 @@ package ampdays.results;
  */
 public record Finding(
         Severity severity, String kind, long firstEpochSecond, double minutes, double worst, String unit, String text) {
-    /** The kind that tells of heat in the cabin, not of a part that failed. */
-    public static final String HOT_CABIN = "cabin above 32 °C with people in it";
-
     /** How much it matters. */
     public enum Severity {
         NOTE,

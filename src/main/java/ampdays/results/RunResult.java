@@ -61,11 +61,6 @@ public record RunResult(
         findings = List.copyOf(findings);
     }
 
-    /** Whether it holds and every night is comfortable: nothing is left to wish for. */
-    public boolean holdsInComfort() {
-        return holds && comfortableNights == nights;
-    }
-
     public double tripDays() {
         return steps * (double) stepSeconds / 86_400;
     }

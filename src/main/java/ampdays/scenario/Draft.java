@@ -23,10 +23,11 @@ public record Draft(Values values, double drivesShare) {
     /**
      * The design, ready to be simulated.
      *
+     * @param builder that may have made others before
      * @throws ScenarioException when its values contradict each other
      */
-    public Variant variant(String name) throws ScenarioException {
-        Variant built = VariantBuilder.build(name, values);
+    public Variant variant(String name, VariantBuilder builder) throws ScenarioException {
+        Variant built = builder.next(name, values);
         return drivesShare == 1 ? built : built.onTrip(name, TripChanges.stretchedDrives(built.trip(), drivesShare));
     }
 }

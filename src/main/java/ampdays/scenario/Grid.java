@@ -104,9 +104,10 @@ public record Grid(List<Knob> knobs, boolean together) {
      * A design, ready to be simulated; it keeps the name of its option.
      *
      * @param places which value each knob has
+     * @param builder that may have made others before
      * @throws ScenarioException when the values contradict each other
      */
-    public Variant variant(ScenarioFile file, List<Integer> places) throws ScenarioException {
-        return VariantBuilder.build(option(places), values(file, places));
+    public Variant variant(ScenarioFile file, List<Integer> places, VariantBuilder builder) throws ScenarioException {
+        return builder.next(option(places), values(file, places));
     }
 }

@@ -22,6 +22,7 @@ public final class Inputs {
 
     /** All that have a spread, habits first. */
     public static List<Uncertain> of(Values values) {
+        VariantBuilder builder = new VariantBuilder();
         Stream<Uncertain> habits = Habits.of(values).stream()
                 .filter(habit -> HABITS.contains(habit.name()))
                 .map(habit -> sourceNamed(habit));
@@ -31,7 +32,7 @@ public final class Inputs {
                 .map(listed -> input(values, listed.path(), listed.value()));
         return Stream.concat(habits, numbers)
                 .filter(Uncertain::isSpread)
-                .map(input -> possible(values, input))
+                .map(input -> possible(builder, values, input))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -125,14 +126,14 @@ public final class Inputs {
     }
 
     /** The input with its spread halved until the design can be at both ends; empty when it never can. */
-    private static Optional<Uncertain> possible(Values values, Uncertain input) {
+    private static Optional<Uncertain> possible(VariantBuilder builder, Values values, Uncertain input) {
         List<Double> ends = new ArrayList<>();
         for (double end : List.of(input.low(), input.high())) {
             double reach = end - input.usual();
-            for (int i = 0; i < MOST_HALVINGS && !canBe(values, input, input.usual() + reach); i++) {
+            for (int i = 0; i < MOST_HALVINGS && !canBe(builder, values, input, input.usual() + reach); i++) {
                 reach /= 2;
             }
-            ends.add(canBe(values, input, input.usual() + reach) ? input.usual() + reach : input.usual());
+            ends.add(canBe(builder, values, input, input.usual() + reach) ? input.usual() + reach : input.usual());
         }
         Uncertain possible = new Uncertain(
                 input.name(),
@@ -145,9 +146,9 @@ public final class Inputs {
         return possible.isSpread() ? Optional.of(possible) : Optional.empty();
     }
 
-    private static boolean canBe(Values values, Uncertain input, double value) {
+    private static boolean canBe(VariantBuilder builder, Values values, Uncertain input, double value) {
         try {
-            input.apply(Draft.of(values), value).variant("");
+            input.apply(Draft.of(values), value).variant("", builder);
             return true;
         } catch (ScenarioException e) {
             return false;

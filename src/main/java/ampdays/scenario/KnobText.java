@@ -137,7 +137,7 @@ public final class KnobText {
                                 .map(key -> path + "." + key)
                                 .collect(Collectors.joining(", "))
                         + "."
-                : Values.unknownPath(path);
+                : Registry.unknownPath(path);
     }
 
     private static List<String> options(String spec, ScenarioFile file) {

@@ -1,5 +1,6 @@
 package ampdays.scenario;
 
+import ampdays.units.Nearest;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -104,5 +105,24 @@ public final class Registry {
             }
         }
         return children;
+    }
+
+    /** What to say of a path that no parameter has. */
+    public static String unknownPath(String path) {
+        int dot = path.lastIndexOf('.');
+        String above = dot < 0 ? "" : path.substring(0, dot);
+        List<String> known = new ArrayList<>(children(above));
+        known.remove("*");
+        if (dot < 0) {
+            known.addAll(List.of("use", "options", "sweeps", "failures"));
+        }
+        if (known.isEmpty() && dot > 0) {
+            return unknownPath(above);
+        }
+        String key = path.substring(dot + 1);
+        return path + " is not known."
+                + Nearest.of(key, known)
+                        .map(w -> " Did you mean " + w + "?")
+                        .orElse(" Known here: " + String.join(", ", known) + ".");
     }
 }

@@ -1,16 +1,19 @@
 package ampdays.scenario;
 
 import ampdays.units.Dimension;
-import ampdays.units.Nearest;
 import ampdays.units.QuantityException;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,16 +33,50 @@ public final class Values {
     private final Map<String, Map<String, Value>> fromPresets;
     /** The sections of which anything was said. */
     private final Set<String> sections;
+    /** Is told the path of whatever is looked up. */
+    private final Consumer<String> reader;
 
-    private Values(Map<String, Value> said, Presets presets, Map<String, Map<String, Value>> fromPresets) {
+    private Values(
+            Map<String, Value> said,
+            Presets presets,
+            Map<String, Map<String, Value>> fromPresets,
+            Consumer<String> reader) {
         this.said = said;
         this.presets = presets;
         this.fromPresets = fromPresets;
         this.sections = said.keySet().stream().map(Values::section).collect(Collectors.toSet());
+        this.reader = reader;
     }
 
     public static Values empty(Presets presets) {
-        return new Values(Map.of(), presets, Map.of());
+        return new Values(Map.of(), presets, Map.of(), path -> {});
+    }
+
+    /** The same, telling the path of whatever is looked up. */
+    Values toldTo(Consumer<String> reader) {
+        return new Values(said, presets, fromPresets, reader);
+    }
+
+    /** The sections that these values and others do not write alike; all others answer the same. */
+    Set<String> sectionsUnlike(Values other) {
+        Map<String, List<Map.Entry<String, Value>>> mine = bySection();
+        Map<String, List<Map.Entry<String, Value>>> theirs = other.bySection();
+        Set<String> unlike = new HashSet<>(mine.keySet());
+        unlike.addAll(theirs.keySet());
+        if (presets.equals(other.presets)) {
+            unlike.removeIf(section -> Objects.equals(mine.get(section), theirs.get(section)));
+        }
+        return unlike;
+    }
+
+    /** What is said of each section, in the order written. */
+    private Map<String, List<Map.Entry<String, Value>>> bySection() {
+        Map<String, List<Map.Entry<String, Value>>> lists = new HashMap<>();
+        for (Map.Entry<String, Value> entry : said.entrySet()) {
+            lists.computeIfAbsent(section(entry.getKey()), section -> new ArrayList<>())
+                    .add(entry);
+        }
+        return lists;
     }
 
     /** The first word of a path. */
@@ -50,6 +87,7 @@ public final class Values {
 
     /** The value in force at a path, if the design has one. */
     public Optional<Value> find(String path) {
+        reader.accept(path);
         Value own = said.get(path);
         if (own != null) {
             return Optional.of(own);
@@ -88,6 +126,7 @@ public final class Values {
 
     /** Whether a path has no value because its section names no preset. */
     boolean presetWouldGive(String path) {
+        reader.accept(path);
         String section = section(path);
         return !said.containsKey(section + PRESET)
                 && presets.of(section).stream().anyMatch(p -> p.written().containsKey(path));
@@ -95,6 +134,7 @@ public final class Values {
 
     /** The preset that a value in force comes from, if it is not said in the scenario itself. */
     Optional<Presets.Preset> presetBehind(String path) {
+        reader.accept(path);
         Value name = said.get(section(path) + PRESET);
         return name == null || said.containsKey(path)
                 ? Optional.empty()
@@ -104,6 +144,7 @@ public final class Values {
 
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
     public double number(String path) {
+        reader.accept(path);
         Optional<Parameter> parameter = said.containsKey(path) ? Optional.empty() : Registry.parameter(path);
         if (parameter.isPresent()
                 && parameter.get().fallback() instanceof Fallback.Derived derived
@@ -132,6 +173,7 @@ public final class Values {
 
     /** Whether the design has a section: a component must be named, everything else has defaults. */
     public boolean has(String section) {
+        reader.accept(section);
         boolean component = Registry.section(section)
                 .map(s -> s.presence() == Section.Presence.COMPONENT)
                 .orElse(false);
@@ -140,6 +182,7 @@ public final class Values {
 
     /** Whether anything was said at a path or below it. */
     public boolean isSaid(String path) {
+        reader.accept(path);
         return said.keySet().stream().anyMatch(p -> isAtOrBelow(p, path));
     }
 
@@ -149,6 +192,7 @@ public final class Values {
 
     /** The names given by the designer below a path, in the order written. */
     public Collection<String> names(String path) {
+        reader.accept(path);
         Set<String> names = new LinkedHashSet<>();
         for (String known : said.keySet()) {
             if (known.startsWith(path + ".")) {
@@ -161,6 +205,7 @@ public final class Values {
 
     /** Where a path was said: itself, or else the nearest section above it. */
     public Optional<Origin> origin(String path) {
+        reader.accept(path);
         String at = path;
         while (!at.isEmpty()) {
             String wanted = at;
@@ -185,14 +230,14 @@ public final class Values {
             changed.remove("trip.timetable");
         }
         changed.put(path, value);
-        return new Values(changed, presets, path.endsWith(PRESET) ? withPreset(path, value) : fromPresets);
+        return new Values(changed, presets, path.endsWith(PRESET) ? withPreset(path, value) : fromPresets, reader);
     }
 
     /** These values with many changed at once; presets and timetables must not be among them. */
     public Values withNumbers(Map<String, Value> numbers) {
         Map<String, Value> changed = new LinkedHashMap<>(said);
         changed.putAll(numbers);
-        return new Values(changed, presets, fromPresets);
+        return new Values(changed, presets, fromPresets, reader);
     }
 
     /** The sections in which others, made from these values, change something. */
@@ -235,7 +280,7 @@ public final class Values {
             presetValues.remove(section);
             Optional.ofNullable(is.fromPresets.get(section)).ifPresent(given -> presetValues.put(section, given));
         }
-        return new Values(changed, presets, presetValues);
+        return new Values(changed, presets, presetValues, reader);
     }
 
     private Map<String, Map<String, Value>> withPreset(String path, Value name) {
@@ -294,7 +339,7 @@ public final class Values {
         changed.keySet().removeIf(p -> isAtOrBelow(p, path));
         Map<String, Map<String, Value>> left = new LinkedHashMap<>(fromPresets);
         left.keySet().removeIf(section -> isAtOrBelow(section + PRESET, path));
-        return new Values(changed, presets, left);
+        return new Values(changed, presets, left, reader);
     }
 
     /** Whether a path names a component, a load or a circuit that a design may do without. */
@@ -306,26 +351,7 @@ public final class Values {
     }
 
     private static IllegalArgumentException unknown(String path) {
-        return new IllegalArgumentException(unknownPath(path));
-    }
-
-    /** What to say of a path that no parameter has. */
-    public static String unknownPath(String path) {
-        int dot = path.lastIndexOf('.');
-        String above = dot < 0 ? "" : path.substring(0, dot);
-        List<String> known = new ArrayList<>(Registry.children(above));
-        known.remove("*");
-        if (dot < 0) {
-            known.addAll(List.of("use", "options", "sweeps", "failures"));
-        }
-        if (known.isEmpty() && dot > 0) {
-            return unknownPath(above);
-        }
-        String key = path.substring(dot + 1);
-        return path + " is not known."
-                + Nearest.of(key, known)
-                        .map(w -> " Did you mean " + w + "?")
-                        .orElse(" Known here: " + String.join(", ", known) + ".");
+        return new IllegalArgumentException(Registry.unknownPath(path));
     }
 
     /** One line of the list of all values in force. */

@@ -1,23 +1,132 @@
 package ampdays.scenario;
 
+import ampdays.alternator.AlternatorSpec;
+import ampdays.alternator.EngineSpec;
+import ampdays.alternator.FactorySpec;
+import ampdays.battery.BankSpec;
+import ampdays.battery.ShoreChargerSpec;
+import ampdays.cabin.CabinSpec;
+import ampdays.cooling.CoolerSpec;
+import ampdays.cooling.DashCooling;
+import ampdays.cooling.RefrigeratorSpec;
+import ampdays.load.InverterSpec;
 import ampdays.load.LoadSpec;
+import ampdays.load.PreCooling;
+import ampdays.load.ShedSpec;
+import ampdays.pv.SolarSpec;
+import ampdays.trip.Trip;
 import ampdays.wiring.Circuit;
 import ampdays.wiring.SideVoltages;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
-/** Makes a variant, ready to be simulated, from the values of a design. */
+/**
+ * Makes variants one after another, and anew only what looks up a section in which the last one was written otherwise: of a
+ * thousand banks the timetable is read once. Not for use by several threads at once.
+ */
 public final class VariantBuilder {
-    private VariantBuilder() {}
+    private final List<Part<?>> parts = new ArrayList<>();
+    private final Part<Optional<Site>> site = new Part<>();
+    private final Part<Optional<Trip>> trip = new Part<>();
+    private final Part<Optional<CabinSpec>> cabin = new Part<>();
+    private final Part<Optional<CoolerSpec>> cooler = new Part<>();
+    private final Part<Optional<PreCooling>> preCooling = new Part<>();
+    private final Part<Optional<DashCooling>> dash = new Part<>();
+    private final Part<Optional<RefrigeratorSpec>> refrigerator = new Part<>();
+    private final Part<List<LoadSpec>> loads = new Part<>();
+    private final Part<Optional<ShedSpec>> shed = new Part<>();
+    private final Part<Optional<InverterSpec>> inverter = new Part<>();
+    private final Part<Optional<BankSpec>> bank = new Part<>();
+    private final Part<Optional<SolarSpec>> solar = new Part<>();
+    private final Part<Optional<EngineSpec>> engine = new Part<>();
+    private final Part<Optional<FactorySpec>> factory = new Part<>();
+    private final Part<Optional<AlternatorSpec>> second = new Part<>();
+    private final Part<Optional<ShoreChargerSpec>> shore = new Part<>();
+    private final Part<SideVoltages> voltages = new Part<>();
+    private final Part<List<Circuit>> circuits = new Part<>();
+    private Values last;
+    private ProblemList read;
+    private Set<String> lookedUp = new HashSet<>();
+
+    /** One record of a variant, and the sections that its builder looked up; nothing is kept of one with problems. */
+    private final class Part<T> {
+        private T made;
+        private Set<String> sections;
+
+        Part() {
+            parts.add(this);
+        }
+
+        T of(Supplier<T> builder) {
+            if (made == null) {
+                lookedUp = new HashSet<>();
+                int problems = read.count();
+                T fresh = builder.get();
+                if (read.count() > problems) {
+                    return fresh;
+                }
+                made = fresh;
+                sections = lookedUp;
+            }
+            return made;
+        }
+
+        void forgetIfAnyOf(Set<String> changed) {
+            if (made != null && !Collections.disjoint(sections, changed)) {
+                made = null;
+            }
+        }
+    }
 
     /**
-     * Builds one variant.
+     * Makes a single variant.
      *
      * @throws ScenarioException when values are missing or contradict each other; it names all of them
      */
     public static Variant build(String name, Values values) throws ScenarioException {
-        ProblemList read = new ProblemList(values);
+        return new VariantBuilder().next(name, values);
+    }
+
+    /**
+     * Makes one variant after another.
+     *
+     * @throws ScenarioException when values are missing or contradict each other; it names all of them
+     */
+    public Variant next(String name, Values values) throws ScenarioException {
+        if (last != null) {
+            Set<String> changed = values.sectionsUnlike(last);
+            parts.forEach(part -> part.forgetIfAnyOf(changed));
+        }
+        last = values;
+        Values told = values.toldTo(path -> lookedUp.add(Values.section(path)));
+        read = new ProblemList(told);
+        requireSections(values);
+        String weather = read.word("weather");
+        Optional<Site> place = site.of(() -> read.build(
+                "place",
+                () -> new Site(
+                        read.number("place.latitude"),
+                        read.number("place.longitude"),
+                        read.number("place.elevation"))));
+        Optional<Trip> travelled = trip.of(() -> new TripBuilder(told, read).trip());
+        Optional<Design> design = design(told);
+        requireNoProblem();
+        return new Variant(
+                name,
+                place.orElseThrow(),
+                weather,
+                values.number(TripSections.WEATHER_OFFSET),
+                travelled.orElseThrow(),
+                design.orElseThrow());
+    }
+
+    private void requireSections(Values values) throws ScenarioException {
         for (Section section : Registry.sections()) {
             if (section.presence() == Section.Presence.REQUIRED && !values.isSaid(section.name())) {
                 read.add(
@@ -25,26 +134,13 @@ public final class VariantBuilder {
                         "The section " + section.name() + " is missing. Write it with " + least(section, values) + ".");
             }
         }
-        if (!read.problems().isEmpty()) {
+        requireNoProblem();
+    }
+
+    private void requireNoProblem() throws ScenarioException {
+        if (read.count() > 0) {
             throw new ScenarioException(read.problems());
         }
-        String weather = read.word("weather");
-        Optional<Site> site = read.build(
-                "place",
-                () -> new Site(
-                        read.number("place.latitude"), read.number("place.longitude"), read.number("place.elevation")));
-        var trip = new TripBuilder(values, read).trip();
-        var design = design(values, read);
-        if (!read.problems().isEmpty()) {
-            throw new ScenarioException(read.problems());
-        }
-        return new Variant(
-                name,
-                site.orElseThrow(),
-                weather,
-                values.number(TripSections.WEATHER_OFFSET),
-                trip.orElseThrow(),
-                design.orElseThrow());
     }
 
     /** The keys that a section must say at least. */
@@ -57,44 +153,45 @@ public final class VariantBuilder {
                 .collect(Collectors.joining(", "));
     }
 
-    private static Optional<Design> design(Values values, ProblemList read) {
+    private Optional<Design> design(Values values) {
         LivingBuilder living = new LivingBuilder(values, read);
         AlternatorBuilder alternators = new AlternatorBuilder(values, read);
-        var cabin = living.cabin();
-        var cooler = living.cooler();
-        var preCooling = living.preCooling();
-        var dash = living.dash();
-        var refrigerator = living.refrigerator();
-        List<LoadSpec> loads = living.loads();
-        var shed = living.shed();
-        var inverter = living.inverter();
-        var bank = new BankBuilder(values, read).bank();
-        var solar = new SolarBuilder(values, read).solar();
-        var engine = alternators.engine();
-        var factory = alternators.factory();
-        var second = alternators.second();
-        var shore = new ShoreBuilder(values, read).shore();
-        SideVoltages voltages = CircuitBuilder.voltages(values);
-        List<Circuit> circuits = new CircuitBuilder(values, voltages, read).circuits();
-        if (!read.problems().isEmpty()) {
+        var itsCabin = cabin.of(living::cabin);
+        var itsCooler = cooler.of(living::cooler);
+        var itsPreCooling = preCooling.of(living::preCooling);
+        var itsDash = dash.of(living::dash);
+        var itsRefrigerator = refrigerator.of(living::refrigerator);
+        var itsLoads = loads.of(living::loads);
+        var itsShed = shed.of(living::shed);
+        var itsInverter = inverter.of(living::inverter);
+        var itsBank = bank.of(() -> new BankBuilder(values, read).bank());
+        var itsSolar = solar.of(() -> new SolarBuilder(values, read).solar());
+        var itsEngine = engine.of(alternators::engine);
+        var itsFactory = factory.of(alternators::factory);
+        var itsSecond = second.of(alternators::second);
+        var itsShore = shore.of(() -> new ShoreBuilder(values, read).shore());
+        var itsVoltages = voltages.of(() -> CircuitBuilder.voltages(values));
+        var itsCircuits =
+                circuits.of(() -> new CircuitBuilder(values, CircuitBuilder.voltages(values), read).circuits());
+        if (read.count() > 0) {
             return Optional.empty();
         }
         return Optional.of(new Design(
-                cabin.orElseThrow(),
-                cooler,
-                preCooling,
-                dash,
-                refrigerator,
-                loads,
-                shed.orElseThrow(),
-                inverter,
-                bank.orElseThrow(),
-                solar,
-                engine.orElseThrow(),
-                factory,
-                second,
-                shore,
-                voltages,
-                circuits));
+                itsCabin.orElseThrow(),
+                itsCooler,
+                itsPreCooling,
+                itsDash,
+                itsRefrigerator,
+                itsLoads,
+                itsShed.orElseThrow(),
+                itsInverter,
+                itsBank.orElseThrow(),
+                itsSolar,
+                itsEngine.orElseThrow(),
+                itsFactory,
+                itsSecond,
+                itsShore,
+                itsVoltages,
+                itsCircuits));
     }
 }

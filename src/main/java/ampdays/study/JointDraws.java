@@ -6,6 +6,7 @@ import ampdays.scenario.ScenarioException;
 import ampdays.scenario.Uncertain;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import java.time.LocalDate;
@@ -67,23 +68,24 @@ final class JointDraws {
     /** The runs of a sample: at A, at B, and at A with each factor in turn from B. */
     List<RunResult> runs(int sample) {
         List<Function<Variant, RunPlan>> plans = List.of(weather.of(2 * sample + 1), weather.of(2 * sample + 2));
+        VariantBuilder builder = new VariantBuilder();
         List<RunResult> runs = new ArrayList<>();
         for (int row = 0; row < VarianceShares.ROWS_BEFORE + names().size(); row++) {
             boolean allFromB = row == 1;
             int switched = row - VarianceShares.ROWS_BEFORE;
             boolean otherWeather = allFromB || switched == 0;
-            Variant variant = variant(sample, allFromB, switched);
+            Variant variant = variant(sample, allFromB, switched, builder);
             runs.add(Simulator.run(plans.get(otherWeather ? 1 : 0).apply(variant)));
         }
         return runs;
     }
 
     /** The design of a row; inputs that cannot be together come closer to what they usually are until they can. */
-    private Variant variant(int sample, boolean allFromB, int switched) {
+    private Variant variant(int sample, boolean allFromB, int switched, VariantBuilder builder) {
         double reach = 1;
         for (int i = 0; i < MOST_HALVINGS; i++) {
             try {
-                return draft(sample, allFromB, switched, reach).variant(option.name());
+                return draft(sample, allFromB, switched, reach).variant(option.name(), builder);
             } catch (ScenarioException e) {
                 reach = reach / 2;
             }

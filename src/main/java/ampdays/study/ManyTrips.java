@@ -12,6 +12,7 @@ import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Uncertain;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import ampdays.units.Dimension;
@@ -79,14 +80,15 @@ public final class ManyTrips {
     /** One trip of every option. */
     private List<TripOutcome> trip(int number) {
         Function<Variant, RunPlan> plans = weather.of(number + 1);
+        VariantBuilder builder = new VariantBuilder();
         List<TripOutcome> outcomes = new ArrayList<>();
         for (Variant option : file.scenario().variants()) {
-            outcomes.add(outcome(option, number, plans));
+            outcomes.add(outcome(option, number, plans, builder));
         }
         return outcomes;
     }
 
-    private TripOutcome outcome(Variant option, int number, Function<Variant, RunPlan> plans) {
+    private TripOutcome outcome(Variant option, int number, Function<Variant, RunPlan> plans, VariantBuilder builder) {
         double[] point = points[number];
         List<LocalDate> starts = EvenPoints.chosen(weather.starts(option), point[YEAR]);
         LocalDate start = EvenPoints.chosen(starts, point[START]);
@@ -97,7 +99,7 @@ public final class ManyTrips {
             draft = habit.isSpread() ? habit.apply(draft, value) : draft;
             drawn.add(value);
         }
-        RunResult run = Simulator.run(plans.apply(built(draft, option.name())));
+        RunResult run = Simulator.run(plans.apply(built(draft, option.name(), builder)));
         return new TripOutcome(
                 number + 1,
                 start,
@@ -114,9 +116,9 @@ public final class ManyTrips {
                 ThreeDays.worst(run.days()));
     }
 
-    private static Variant built(Draft draft, String name) {
+    private static Variant built(Draft draft, String name, VariantBuilder builder) {
         try {
-            return draft.variant(name);
+            return draft.variant(name, builder);
         } catch (ScenarioException e) {
             throw new IllegalStateException("a trip of " + name + ": " + e.getMessage(), e);
         }

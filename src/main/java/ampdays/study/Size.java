@@ -5,8 +5,6 @@ import ampdays.results.Sizing.Tried;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
 import ampdays.scenario.ScenarioFile;
-import ampdays.scenario.Variant;
-import ampdays.sim.RunPlan;
 import ampdays.study.Sweep.Cell;
 import java.util.Comparator;
 import java.util.List;
@@ -14,7 +12,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -34,7 +31,7 @@ public final class Size {
     private final Grid grid;
     private final Knob knob;
     private final List<Goal> goals;
-    private final Function<Variant, RunPlan> plans;
+    private final Benches.Bench bench;
     private final Map<Integer, Cell> cells = new TreeMap<>();
 
     private Size(ScenarioFile file, String option, Knob knob, List<Goal> goals, Planner planner) {
@@ -42,7 +39,7 @@ public final class Size {
         this.grid = grid(option, knob);
         this.knob = knob;
         this.goals = goals;
-        this.plans = planner.under(Sky.AS_IT_IS);
+        this.bench = Benches.bench(planner);
     }
 
     /** The designs that a search runs among. */
@@ -119,7 +116,7 @@ public final class Size {
     }
 
     private boolean reaches(int place) {
-        Cell cell = cells.computeIfAbsent(place, row -> Sweep.cell(file, grid, row, plans));
+        Cell cell = cells.computeIfAbsent(place, row -> Sweep.cell(file, grid, row, bench));
         return cell.result()
                 .map(run -> goals.stream().allMatch(goal -> goal.isReached(run)))
                 .orElse(false);

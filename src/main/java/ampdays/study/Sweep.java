@@ -7,15 +7,12 @@ import ampdays.scenario.Problem;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Values;
-import ampdays.scenario.Variant;
-import ampdays.scenario.VariantBuilder;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -31,14 +28,13 @@ public final class Sweep {
 
     private final ScenarioFile file;
     private final Grid grid;
-    private final Planner planner;
-    private final ConcurrentLinkedQueue<Function<Variant, RunPlan>> idlePlans = new ConcurrentLinkedQueue<>();
+    private final Benches benches;
 
     /** @param file that the designs are changes of */
     public Sweep(ScenarioFile file, Grid grid, Planner planner) {
         this.file = file;
         this.grid = grid;
-        this.planner = planner;
+        this.benches = new Benches(planner);
     }
 
     /**
@@ -72,7 +68,7 @@ public final class Sweep {
                 workers,
                 stretch -> {
                     long from = first + stretch * STRETCH;
-                    return stretch(from, Math.min(grid.rows(), from + STRETCH), make);
+                    return benches.work(bench -> stretch(bench, from, Math.min(grid.rows(), from + STRETCH), make));
                 },
                 stopped,
                 rows -> {
@@ -82,25 +78,22 @@ public final class Sweep {
                 });
     }
 
-    private <T> List<T> stretch(long from, long end, Function<Cell, T> make) {
-        Function<Variant, RunPlan> idle = idlePlans.poll();
-        Function<Variant, RunPlan> plans = idle == null ? planner.under(Sky.AS_IT_IS) : idle;
+    private <T> List<T> stretch(Benches.Bench bench, long from, long end, Function<Cell, T> make) {
         List<T> made = new ArrayList<>();
         for (long row = from; row < end; row++) {
-            made.add(make.apply(cell(file, grid, row, plans)));
+            made.add(make.apply(cell(file, grid, row, bench)));
         }
-        idlePlans.add(plans);
         return made;
     }
 
     /** Runs one design of a grid. */
-    static Cell cell(ScenarioFile file, Grid grid, long row, Function<Variant, RunPlan> plans) {
+    static Cell cell(ScenarioFile file, Grid grid, long row, Benches.Bench bench) {
         List<Integer> places = grid.places(row);
         Values values = grid.values(file, places);
         Parts parts = Parts.of(values);
         RunPlan plan;
         try {
-            plan = plans.apply(VariantBuilder.build(grid.option(places), values));
+            plan = bench.plans().apply(bench.designs().next(grid.option(places), values));
         } catch (ScenarioException e) {
             String problems = e.problems().stream().map(Problem::message).collect(Collectors.joining(" "));
             return new Cell(row, places, parts, Optional.empty(), problems);

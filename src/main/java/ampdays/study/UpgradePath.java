@@ -59,7 +59,7 @@ public final class UpgradePath {
         List<Stage> stages = new ArrayList<>();
         Values design = file.base();
         RunResult result = base;
-        while (!result.holdsInComfort()) {
+        while (!isAllDone(result)) {
             Optional<Tried> next = path.next(left, design, result);
             if (next.isEmpty()) {
                 break;
@@ -70,6 +70,10 @@ public final class UpgradePath {
             left.remove(next.get().step());
         }
         return stages;
+    }
+
+    private static boolean isAllDone(RunResult run) {
+        return run.holds() && run.comfortableNights() == run.nights();
     }
 
     private Optional<Tried> next(List<UpgradeStep> steps, Values design, RunResult before) {

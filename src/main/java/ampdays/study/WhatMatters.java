@@ -9,13 +9,11 @@ import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Uncertain;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
-import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -62,8 +60,12 @@ public final class WhatMatters {
         RunResult usual = Simulator.run(planner.under(Sky.AS_IT_IS).apply(option));
         Answer answer = new Answer(!Double.isNaN(usual.daysToEmpty()));
         List<Uncertain> inputs = Inputs.of(values);
+        Benches benches = new Benches(planner);
         List<Moved> moved = new ArrayList<>(Workers.make(
-                inputs.size(), workers, i -> new Moved(inputs.get(i), alone(inputs.get(i), answer)), done));
+                inputs.size(),
+                workers,
+                i -> new Moved(inputs.get(i), benches.work(bench -> alone(inputs.get(i), answer, bench))),
+                done));
         moved.sort(Comparator.comparingDouble((Moved m) -> m.answers().swing(answer.of(usual)))
                 .reversed());
         return new Matters(
@@ -81,10 +83,9 @@ public final class WhatMatters {
                 shares(moved.stream().map(Moved::input).toList(), answer, samples, seed));
     }
 
-    private Matters.Input alone(Uncertain input, Answer answer) {
-        Function<Variant, RunPlan> plans = planner.under(Sky.AS_IT_IS);
-        RunResult low = Simulator.run(plans.apply(built(input.apply(Draft.of(values), input.low()))));
-        RunResult high = Simulator.run(plans.apply(built(input.apply(Draft.of(values), input.high()))));
+    private Matters.Input alone(Uncertain input, Answer answer, Benches.Bench bench) {
+        RunResult low = run(input, input.low(), bench);
+        RunResult high = run(input, input.high(), bench);
         return new Matters.Input(
                 input.name(),
                 input.source(),
@@ -97,9 +98,10 @@ public final class WhatMatters {
                 high.comfortableNights());
     }
 
-    private Variant built(Draft draft) {
+    private RunResult run(Uncertain input, double value, Benches.Bench bench) {
         try {
-            return draft.variant(option.name());
+            Draft draft = input.apply(Draft.of(values), value);
+            return Simulator.run(bench.plans().apply(draft.variant(option.name(), bench.designs())));
         } catch (ScenarioException e) {
             throw new IllegalStateException("a design that could be before: " + e.getMessage(), e);
         }

@@ -155,8 +155,7 @@ class ProposalCommandTest extends CommandRun {
     @Test
     void whichOptionWinsIsShownByHeatDrivingAndParkedDays() throws IOException {
         assertThat(page)
-                .contains("Which option wins where", "figure-break-even-3", "all air 3 K warmer", "Of 9 places, ")
-                .contains("by the prices under “Assumptions”; where none holds");
+                .contains("Which option wins where", "figure-break-even-3", "all air 3 K warmer", "Of 9 places, ");
         Path file = StudiedVan.in(
                 own,
                 "{first-start: 07-01}",
@@ -240,28 +239,8 @@ class ProposalCommandTest extends CommandRun {
                 .contains(
                         "“more solar” and “less heat” together hold too, for 3,310 USD instead of 5,130 USD, with every"
                                 + " night comfortable; tried on this trip only.")
-                .contains("by the prices under “Assumptions” and the shop’s prices of whole options; where none holds")
                 .doesNotContain("costs least")
                 .containsPattern("(?s)2\\. and less heat.*?holds.*?13 of 13.*?2,350 USD.*?3,310 USD");
-    }
-
-    /** Without cooling the bank holds and nobody sleeps; cooling alone empties it. */
-    @Test
-    void aVanThatHoldsAndSleepsBadlyIsToldWhatWouldHelp() throws IOException {
-        Path file = StudiedVan.in(own, "{first-start: 07-01}", """
-                  cooler: {cooling: {preset: variable-speed roof unit}}
-                  second alternator: {second-alternator: {preset: large frame}}
-                """);
-        Files.writeString(file, Files.readString(file).replaceAll("(?m)^cooling:.*\n", ""));
-        String[] args = {"proposal", file.toString(), "--brief", "--samples", "0", "--out", own.toString()};
-        assertThat(run(args)).as(err.toString()).isZero();
-        assertThat(Files.readString(own.resolve("proposal.html")))
-                .contains(
-                        "As it is, the van holds for all 7 days in July at this place, with a comfortable cabin on 0 of 6"
-                                + " nights.",
-                        "“cooler” and “second alternator” together hold too, with every night comfortable instead of 0 of 6;"
-                                + " tried on this trip only.")
-                .doesNotContain("Nothing has to be added");
     }
 
     @Test
@@ -485,30 +464,20 @@ class ProposalCommandTest extends CommandRun {
                 .contains(
                         "As it is, the van holds for all 21 days in October",
                         "Nothing has to be added for this trip.",
-                        "switch off what can wait",
-                        "In full sun 05:00 to 10:00 and 11:10 to 19:00 (days of travel)",
-                        "Put the insulated covers on whenever the van stands and nobody in it is awake.")
+                        "switch off what can wait")
                 .containsPattern("<tr class=\"chosen\">\\s*<th scope=\"row\"><bdi>as it is")
                 .doesNotContain("switch the cooling off", " and 0 min on", "other trips");
     }
 
-    /**
-     * The demo's timetable by hand, with a hook-up on Fridays, as the recommended option has it: in 24 days from a Friday on
-     * there are four Fridays, Saturdays and Sundays with one.
-     */
+    /** The demo's hook-up is on Saturdays, that of the option on Fridays too: four of each in 24 days from a Friday on. */
     @Test
-    void whereToParkAndHookUpIsToldByKindsOfDay() throws IOException {
+    void theHookUpIsToldByKindsOfDay() throws IOException {
         String[] args = {
             "proposal", "scenarios/coast-weekends.yaml", "--brief", "--samples", "0", "--out", own.toString()
         };
         assertThat(run(args)).isZero();
         assertThat(Files.readString(own.resolve("proposal.html")))
-                .contains(
-                        "The plan counts on a hook-up on 12 of 24 days: on Fridays, Saturdays and Sundays.",
-                        "In part shade 05:00 to 17:30 and 18:10 to 19:00 (Fridays); in full sun 07:30 to 11:00 and 11:20 to"
-                                + " 15:00, in part shade 05:00 to 07:30 and 15:15 to 19:00 (Saturdays); in full sun 10:50 to"
-                                + " 16:30, in part shade 05:00 to 10:30 and 17:10 to 19:00 (Sundays); in part shade all day"
-                                + " (days at home).");
+                .contains("The plan counts on a hook-up in 8 of 24 nights: on Fridays and Saturdays.");
     }
 
     /** What the chances say against the answer stands in the answer; the counts are those of the command {@code chances}. */

@@ -14,11 +14,4 @@ class ModelSourcesTest {
         String document = Files.readString(Path.of("docs/MODEL.md"));
         assertThat(ModelSources.ALL).allSatisfy(model -> assertThat(document).contains(model.source()));
     }
-
-    @Test
-    void noSourceBreaksOffInItsBrackets() {
-        assertThat(ModelSources.ALL)
-                .allSatisfy(model -> assertThat(model.source().replaceAll("[^(]", ""))
-                        .hasSameSizeAs(model.source().replaceAll("[^)]", "")));
-    }
 }

@@ -51,11 +51,11 @@ class SizeTest {
 
     private static List<Integer> reaching(String knob, String goal) {
         Grid grid = Size.grid("as it is", KnobText.readRange(knob, demo));
-        var plans = planner.under(Sky.AS_IT_IS);
+        Benches.Bench bench = Benches.bench(planner);
         List<Goal> goals = Goal.read(goal, Metric.all(List.of()));
         return IntStream.range(0, (int) grid.rows())
                 .filter(row -> {
-                    RunResult run = Sweep.cell(demo, grid, row, plans).result().orElseThrow();
+                    RunResult run = Sweep.cell(demo, grid, row, bench).result().orElseThrow();
                     return goals.stream().allMatch(g -> g.isReached(run));
                 })
                 .boxed()

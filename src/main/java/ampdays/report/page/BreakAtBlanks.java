@@ -4,8 +4,6 @@ import com.openhtmltopdf.extend.FSTextBreaker;
 
 /** Breaks lines behind blanks, and behind hyphens within a word: never between a number and its unit's sign. */
 final class BreakAtBlanks implements FSTextBreaker {
-    private static final String SIGNS = "°%";
-
     private String text = "";
     private int at;
 
@@ -30,13 +28,8 @@ final class BreakAtBlanks implements FSTextBreaker {
     private boolean isBreak(int place) {
         char before = text.charAt(place - 1);
         char after = text.charAt(place);
-        boolean afterBlank = before == ' ' && after != ' ' && !isUnit(place);
+        boolean afterBlank = before == ' ' && after != ' ';
         boolean afterHyphen = before == '-' && Character.isLetter(after);
         return afterBlank || afterHyphen;
-    }
-
-    /** Whether a sign of a unit stands here, and a number before the blank. */
-    private boolean isUnit(int place) {
-        return SIGNS.indexOf(text.charAt(place)) >= 0 && place > 1 && Character.isDigit(text.charAt(place - 2));
     }
 }

@@ -56,7 +56,7 @@ public record SheetPage(Sheet sheet, String style, String program, boolean onPap
         return "Commissioning · " + sheet.title() + " · " + sheet.option();
     }
 
-    /** A number is not parted from its unit at the end of a line: of any unit, and in a browser too. */
+    /** A number is not parted from its unit at the end of a line. */
     public String tied(Item item, String quantity) {
         return item.isQuestion()
                 ? quantity
