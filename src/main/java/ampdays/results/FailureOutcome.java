@@ -45,6 +45,26 @@ public record FailureOutcome(
         additions = List.copyOf(additions);
     }
 
+    /** The same with what was found to make it good, among so many kinds of single change. */
+    public FailureOutcome with(List<Addition> found, int kinds) {
+        return new FailureOutcome(
+                name,
+                what,
+                fromEpochSecond,
+                untilEpochSecond,
+                leftH,
+                times,
+                otherwise,
+                uses,
+                sign,
+                alarm,
+                worse,
+                found,
+                kinds,
+                advice,
+                curve);
+    }
+
     /** Whether the trip with it is no worse than without. */
     public boolean survived() {
         return worse.isEmpty();

@@ -24,7 +24,12 @@ public record SingleChange(
         Optional<Trip> trip) {
     /** The changed design, ready to be simulated under the name of the change. */
     public Variant variant() throws ScenarioException {
-        Variant built = VariantBuilder.build(words, values);
+        return variant(new VariantBuilder());
+    }
+
+    /** The same by a builder that may remember parts of another design. */
+    public Variant variant(VariantBuilder designs) throws ScenarioException {
+        Variant built = designs.next(words, values);
         return trip.map(changed -> built.onTrip(words, changed)).orElse(built);
     }
 }

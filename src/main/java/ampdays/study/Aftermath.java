@@ -17,10 +17,15 @@ final class Aftermath {
     /** A use that asks for less asks for nothing, Wh. */
     private static final double LEAST_WH = 0.5;
 
-    private final List<Stretch> stretches = new ArrayList<>();
-    private final List<MinuteLog> logs = new ArrayList<>();
+    private final List<RunResult> results;
+    private final List<Milestones> milestones;
+    private final List<MinuteLog> logs;
 
-    private Aftermath() {}
+    private Aftermath(List<RunResult> results, List<Milestones> milestones, List<MinuteLog> logs) {
+        this.results = results;
+        this.milestones = milestones;
+        this.logs = logs;
+    }
 
     /**
      * Goes on from a cut.
@@ -30,7 +35,7 @@ final class Aftermath {
      * @param recorded whether to keep what every minute was like
      */
     static Aftermath of(TripCut cut, RunPlan during, int until, RunPlan after, boolean recorded) {
-        Aftermath made = new Aftermath();
+        Aftermath made = new Aftermath(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         TripCut end = made.add(cut, during, until, recorded);
         if (until < after.clock().steps()) {
             made.add(end, after, after.clock().steps(), recorded);
@@ -47,29 +52,32 @@ final class Aftermath {
         } else {
             stretch = from.goOn(plan, to);
         }
-        stretches.add(stretch);
+        results.add(stretch.result());
+        milestones.add(stretch.milestones());
         return stretch.end();
     }
 
+    /** The same without what every minute was like, which takes most of the memory. */
+    Aftermath withoutMinutes() {
+        return new Aftermath(results, milestones, List.of());
+    }
+
     Milestones milestones() {
-        return stretches.stream()
-                .map(Stretch::milestones)
-                .reduce(Milestones::then)
-                .orElseThrow();
+        return milestones.stream().reduce(Milestones::then).orElseThrow();
     }
 
     int comfortableNights() {
-        return stretches.stream().mapToInt(s -> s.result().comfortableNights()).sum();
+        return results.stream().mapToInt(RunResult::comfortableNights).sum();
     }
 
     /** The uses of the first stretch. */
     Set<String> uses() {
-        return stretches.get(0).result().servedWhByUse().keySet();
+        return results.get(0).servedWhByUse().keySet();
     }
 
     /** Whether all stretches have a use that some other has: whether none took it out of the design. */
     boolean keeps(String use) {
-        return stretches.stream().allMatch(s -> s.result().servedWhByUse().containsKey(use));
+        return results.stream().allMatch(r -> r.servedWhByUse().containsKey(use));
     }
 
     /**
@@ -77,7 +85,7 @@ final class Aftermath {
      * lost the use it asks for what it asks in the same stretch of another aftermath.
      */
     double servedShare(String use, Aftermath other) {
-        return servedShare(use, other, stretches.size());
+        return servedShare(use, other, results.size());
     }
 
     /** The same in the first stretch alone: while something is changed. */
@@ -89,9 +97,9 @@ final class Aftermath {
         double servedWh = 0;
         double askedWh = 0;
         for (int i = 0; i < count; i++) {
-            RunResult own = stretches.get(i).result();
+            RunResult own = results.get(i);
             boolean kept = own.servedWhByUse().containsKey(use);
-            RunResult asks = kept ? own : other.stretches.get(i).result();
+            RunResult asks = kept ? own : other.results.get(i);
             servedWh += own.servedWhByUse().getOrDefault(use, 0.0);
             askedWh += asks.servedWhByUse().getOrDefault(use, 0.0)
                     + asks.unservedWhByUse().getOrDefault(use, 0.0);
@@ -101,15 +109,7 @@ final class Aftermath {
 
     /** What a use gets while something is changed, Wh. */
     double servedWhDuring(String use) {
-        return stretches.get(0).result().servedWhByUse().getOrDefault(use, 0.0);
-    }
-
-    /** Ledger residuals of the stretches, Wh. */
-    double residualWh() {
-        return stretches.stream()
-                .map(Stretch::result)
-                .mapToDouble(RunResult::ledgerResidualWh)
-                .sum();
+        return results.get(0).servedWhByUse().getOrDefault(use, 0.0);
     }
 
     /** A channel in a step of the trip. */

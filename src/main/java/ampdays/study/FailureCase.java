@@ -5,6 +5,7 @@ import ampdays.scenario.ScenarioException;
 import ampdays.scenario.SingleChange;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import java.util.Optional;
 
 /**
@@ -21,18 +22,23 @@ record FailureCase(Failure failure, int fromStep, int untilStep, int firstDay, i
         return warmerK == 0 ? Sky.AS_IT_IS : Sky.warmer(warmerK);
     }
 
-    /** A changed design before the failure, with what the failure takes for granted. */
-    Variant before(SingleChange change) {
-        return built(change, failure.before(change.values()));
+    /** The values of a changed design before the failure, with what the failure takes for granted. */
+    Values before(SingleChange change) {
+        return failure.before(change.values());
+    }
+
+    /** That design. */
+    Variant before(SingleChange change, VariantBuilder designs) {
+        return built(change, before(change), designs);
     }
 
     /** The same while it lasts. */
-    Variant during(SingleChange change) {
+    Variant during(SingleChange change, VariantBuilder designs) {
         Values values = failure.during(change.values());
-        return failure.stay(built(change, values), values, firstDay, endDay);
+        return failure.stay(built(change, values, designs), values, firstDay, endDay);
     }
 
-    private Variant built(SingleChange change, Values values) {
+    private Variant built(SingleChange change, Values values, VariantBuilder designs) {
         SingleChange changed = new SingleChange(
                 change.words(),
                 change.price(),
@@ -42,7 +48,7 @@ record FailureCase(Failure failure, int fromStep, int untilStep, int firstDay, i
                 values,
                 change.trip());
         try {
-            return changed.variant();
+            return changed.variant(designs);
         } catch (ScenarioException e) {
             throw new IllegalArgumentException(
                     "With \"" + failure.name() + "\" the design cannot be: " + e.getMessage(), e);

@@ -23,10 +23,8 @@ import ampdays.sim.TripCut;
 import ampdays.sim.TripCut.Recorded;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 
 /**
@@ -42,15 +40,13 @@ public final class Failures {
 
     private final Variant variant;
     private final Values values;
-    private final Planner planner;
-    private final boolean additions;
+    private final FailurePlans plans;
     private final TripClock clock;
 
-    private Failures(Variant variant, Values values, Planner planner, boolean additions, TripClock clock) {
+    private Failures(Variant variant, Values values, FailurePlans plans, TripClock clock) {
         this.variant = variant;
         this.values = values;
-        this.planner = planner;
-        this.additions = additions;
+        this.plans = plans;
         this.clock = clock;
     }
 
@@ -73,12 +69,13 @@ public final class Failures {
             List<Failure> failures,
             Planner planner,
             boolean additions) {
-        RunPlan plan = planner.under(Sky.AS_IT_IS).apply(variant);
+        FailurePlans plans = new FailurePlans(planner);
+        RunPlan plan = plans.asItIs(variant);
         TripClock clock = plan.clock();
         Recorded whole = TripCut.start().goOnRecorded(plan, clock.steps());
         FailureMoments moments = new FailureMoments(clock, whole.log());
-        Failures study = new Failures(variant, values, planner, additions, clock);
-        List<FailureOutcome> outcomes = new ArrayList<>();
+        Failures study = new Failures(variant, values, plans, clock);
+        List<Suffered> suffered = new ArrayList<>();
         List<NotApplying> not = new ArrayList<>();
         for (Failure failure : failures) {
             Optional<String> whyNot = failure.whyNot(values);
@@ -87,7 +84,7 @@ public final class Failures {
                     : moments.find(failure);
             found.place()
                     .ifPresentOrElse(
-                            place -> outcomes.add(study.outcome(place)),
+                            place -> suffered.add(study.suffered(place)),
                             () -> not.add(new NotApplying(failure.name(), found.whyNot())));
         }
         RunResult undisturbed = whole.stretch().result();
@@ -98,21 +95,43 @@ public final class Failures {
                 clock.zone(),
                 undisturbed.reserveShare(),
                 undisturbed.tripDays(),
-                outcomes,
+                additions ? study.withAdditions(suffered, planner) : outcomes(suffered),
                 not,
                 undisturbed,
                 study.curve(step -> whole.log().get(Channel.STATE_OF_CHARGE, step), 0),
                 LossOfCooling.of(variant, values, planner));
     }
 
-    private FailureOutcome outcome(FailureCase place) {
+    private static List<FailureOutcome> outcomes(List<Suffered> suffered) {
+        return suffered.stream().map(Suffered::outcome).toList();
+    }
+
+    private List<FailureOutcome> withAdditions(List<Suffered> suffered, Planner planner) {
+        if (outcomes(suffered).stream().allMatch(FailureOutcome::survived)) {
+            return outcomes(suffered);
+        }
+        List<List<SingleChange>> changes = SingleChanges.of(values, variant.trip());
+        List<List<Addition>> found = FailureAdditions.of(suffered, changes, planner);
+        List<FailureOutcome> outcomes = new ArrayList<>();
+        for (int i = 0; i < suffered.size(); i++) {
+            FailureOutcome outcome = suffered.get(i).outcome();
+            outcomes.add(outcome.survived() ? outcome : outcome.with(found.get(i), changes.size()));
+        }
+        return outcomes;
+    }
+
+    private Suffered suffered(FailureCase place) {
         SingleChange asItIs = FailureCase.unchanged(values, variant);
-        Aftermath with = with(place, asItIs, true);
-        Aftermath without = without(place, asItIs);
+        RunPlan before = plans.before(place, asItIs);
+        RunPlan during = plans.during(place, asItIs);
+        TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
+        Aftermath with = Aftermath.of(cut, during, place.untilStep(), before, true);
+        Aftermath without = Aftermath.of(cut, before, place.untilStep(), before, true);
+        return new Suffered(place, outcome(place, with, without), without.withoutMinutes());
+    }
+
+    private FailureOutcome outcome(FailureCase place, Aftermath with, Aftermath without) {
         FailureSigns signs = new FailureSigns(clock, with, without, place.fromStep());
-        List<String> worse = FailureGood.worse(with, without);
-        List<List<SingleChange>> changes =
-                additions && !worse.isEmpty() ? SingleChanges.of(values, variant.trip()) : List.of();
         return new FailureOutcome(
                 place.failure().name(),
                 FailureText.what(place),
@@ -124,47 +143,11 @@ public final class Failures {
                 uses(with, without),
                 signs.sign(),
                 signs.alarm(),
-                worse,
-                additions(place, without, changes),
-                changes.size(),
+                FailureGood.worse(with, without),
+                List.of(),
+                0,
                 FailureText.advice(place.failure()),
                 curve(step -> with.get(Channel.STATE_OF_CHARGE, step), place.fromStep()));
-    }
-
-    private Aftermath with(FailureCase place, SingleChange design, boolean recorded) {
-        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(design));
-        RunPlan during = planner.under(place.sky()).apply(place.during(design));
-        TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
-        return Aftermath.of(cut, during, place.untilStep(), before, recorded);
-    }
-
-    private Aftermath without(FailureCase place, SingleChange design) {
-        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(design));
-        TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
-        return Aftermath.of(cut, before, place.untilStep(), before, true);
-    }
-
-    private List<Addition> additions(FailureCase place, Aftermath without, List<List<SingleChange>> changes) {
-        return changes.parallelStream()
-                .map(steps -> smallestThatMakesGood(place, without, steps))
-                .flatMap(Optional::stream)
-                .sorted(Comparator.comparingDouble(Addition::price))
-                .toList();
-    }
-
-    private Optional<Addition> smallestThatMakesGood(FailureCase place, Aftermath without, List<SingleChange> steps) {
-        Function<Variant, RunPlan> asItIs = planner.under(Sky.AS_IT_IS);
-        Function<Variant, RunPlan> under = place.warmerK() == 0 ? asItIs : planner.under(place.sky());
-        for (SingleChange step : steps) {
-            RunPlan before = asItIs.apply(place.before(step));
-            RunPlan during = under.apply(place.during(step));
-            TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
-            if (FailureGood.isGood(Aftermath.of(cut, during, place.untilStep(), before, false), without)) {
-                return Optional.of(
-                        new Addition(step.words(), step.price(), step.perTrip(), step.currency(), step.priceFrom()));
-            }
-        }
-        return Optional.empty();
     }
 
     private Times times(FailureCase place, Aftermath after) {

@@ -21,6 +21,7 @@ import ampdays.scenario.SingleChanges;
 import ampdays.scenario.TripMoment;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
 import ampdays.sim.OtherWeather;
 import ampdays.sim.RunPlan;
 import ampdays.sim.Simulator;
@@ -120,8 +121,8 @@ class FailuresTest {
         Failure failure = change("loads.lamp.draw", "60 A", "day 1", "");
         FailureCase place = new FailureCase(failure, 0, 14_400, 0, 10, 0);
         SingleChange asItIs = FailureCase.unchanged(van.values(), van.variant());
-        RunPlan during = planner.under(Sky.AS_IT_IS).apply(place.during(asItIs));
-        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(asItIs));
+        RunPlan during = planner.under(Sky.AS_IT_IS).apply(place.during(asItIs, new VariantBuilder()));
+        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(asItIs, new VariantBuilder()));
         TripCut start = TripCut.start().goOn(before, 0).end();
         assertThat(start.goOn(during, 14_400).result()).isEqualTo(Simulator.run(during));
         assertThat((double) Aftermath.of(start, during, 14_400, before, false)
@@ -211,8 +212,8 @@ class FailuresTest {
         FailureCase place = found(van, series, wave).place().orElseThrow();
         SingleChange asItIs = FailureCase.unchanged(van.values(), van.variant());
         Planner planner = planner(series);
-        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(asItIs));
-        RunPlan during = planner.under(place.sky()).apply(place.during(asItIs));
+        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(asItIs, new VariantBuilder()));
+        RunPlan during = planner.under(place.sky()).apply(place.during(asItIs, new VariantBuilder()));
         TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
         Aftermath after = Aftermath.of(cut, during, place.untilStep(), before, true);
         assertThat(after.get(Channel.OUTSIDE_AIR, 1440 + 360)).isEqualTo(36);
@@ -285,8 +286,9 @@ class FailuresTest {
     }
 
     private static Aftermath aftermath(FailureCase place, SingleChange design, Planner planner, boolean fails) {
-        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(design));
-        RunPlan during = planner.under(Sky.AS_IT_IS).apply(fails ? place.during(design) : place.before(design));
+        RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(design, new VariantBuilder()));
+        RunPlan during = planner.under(Sky.AS_IT_IS)
+                .apply(fails ? place.during(design, new VariantBuilder()) : place.before(design, new VariantBuilder()));
         TripCut cut = TripCut.start().goOn(before, place.fromStep()).end();
         return Aftermath.of(cut, during, place.untilStep(), before, false);
     }
@@ -343,5 +345,54 @@ class FailuresTest {
         assertThat((open.untilEpochSecond() - open.fromEpochSecond()) / 3600).isEqualTo(24);
         assertThat(open.times().over32H()).isLessThan(3);
         assertThat(open.otherwise().over32H()).isNaN();
+    }
+
+    /**
+     * Closed form, charge = current x time, 80 % of it above the reserve: three days at 3 A and one at 10 A take 456 Ah, that
+     * is 600 Ah in steps of 100 Ah; one day at 3 A and three at 6 A take 504 Ah, that is 700 Ah. The later one is named first.
+     */
+    @Test
+    void ofTheBankIsAddedWhatTheChargeTakes() throws Exception {
+        Van van = new Van().lossless().with("trip.days", "4").load("lamp", "3 A", "always");
+        FailureReport report = report(
+                van,
+                Van.dark(25),
+                true,
+                change("loads.lamp.draw", "10 A", "day 4", ""),
+                change("loads.lamp.draw", "6 A", "day 2", ""));
+        assertThat(report.outcomes())
+                .extracting(outcome -> outcome.additions().stream()
+                        .map(Addition::change)
+                        .filter(change -> change.endsWith("more bank"))
+                        .toList())
+                .containsExactly(List.of("200 Ah more bank"), List.of("300 Ah more bank"));
+    }
+
+    /**
+     * Identity: a failure comes out the same alone as among others that strike before and after it, last longer or less long,
+     * have another sky or take something else for granted; so does what makes it good.
+     */
+    @Test
+    void othersBesideItDoNotShow() throws Exception {
+        Van van = cooled().with("battery.capacity", "120 Ah")
+                .with("solar.preset", "framed panels")
+                .with("solar.power", "400 W");
+        Failure[] failures = {
+            change("shore-charger", "none", "day 4 02:00", "day 4 14:00"),
+            onDayTwo(FailureKind.HOOK_UP_LOST),
+            onDayTwo(FailureKind.UNDER_TREES),
+            change("loads.lamp.draw", "90 A", "day 3", "day 3 09:00"),
+            Failure.of(FailureKind.HEAT_WAVE),
+            change("shore-charger", "none", "day 1", "day 2")
+        };
+        FailureReport together = report(van, Van.dark(36), true, failures);
+        assertThat(together.outcomes())
+                .anySatisfy(outcome -> assertThat(outcome.additions()).isNotEmpty());
+        assertThat(together.outcomes()).hasSameSizeAs(failures);
+        for (int i = 0; i < failures.length; i++) {
+            FailureOutcome alone =
+                    report(van, Van.dark(36), true, failures[i]).outcomes().get(0);
+            assertThat(together.outcomes().get(i)).isEqualTo(alone);
+        }
     }
 }
