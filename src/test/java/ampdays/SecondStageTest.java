@@ -32,8 +32,7 @@ class SecondStageTest {
     void everyPartOfARunIsInIt() throws Exception {
         String text = Files.readString(FILE);
         for (Field field : Class.forName("ampdays.sim.RunState").getDeclaredFields()) {
-            assertThat(text)
-                    .contains('"' + field.getType().getPackageName().replace('.', '/') + "/*.*\"");
+            assertThat(text).contains('"' + field.getType().getPackageName().replace('.', '/') + "/*.*\"");
         }
         assertThat(text).contains("\"ampdays/sim/*.*\"");
     }

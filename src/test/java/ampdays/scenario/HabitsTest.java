@@ -49,11 +49,19 @@ class HabitsTest {
                         "trip.timetable.field days",
                         "06:30 drive town, aboard\n07:15 park sun, away\n07:20 drive highway, aboard\n08:00 park sun, away\n"
                                 + "22:00 park sun, asleep");
-        List<Stretch> longer =
-                new Draft(tight, 1.9).variant("longer", new VariantBuilder()).trip().kinds().get(0).stretches();
+        List<Stretch> longer = new Draft(tight, 1.9)
+                .variant("longer", new VariantBuilder())
+                .trip()
+                .kinds()
+                .get(0)
+                .stretches();
         assertThat(longer.stream().map(Stretch::fromMinuteOfDay)).containsExactly(390, 439, 440, 516, 1320);
-        List<Stretch> shorter =
-                new Draft(tight, 0.01).variant("shorter", new VariantBuilder()).trip().kinds().get(0).stretches();
+        List<Stretch> shorter = new Draft(tight, 0.01)
+                .variant("shorter", new VariantBuilder())
+                .trip()
+                .kinds()
+                .get(0)
+                .stretches();
         assertThat(shorter.stream().map(Stretch::fromMinuteOfDay)).containsExactly(390, 391, 440, 441, 1320);
     }
 
@@ -64,8 +72,12 @@ class HabitsTest {
                 .with(
                         "trip.timetable.field days",
                         "06:30 drive town, aboard\n06:50 drive highway, aboard\n07:30 park sun, away\n22:00 park sun, asleep");
-        List<Stretch> longer =
-                new Draft(row, 1.5).variant("longer", new VariantBuilder()).trip().kinds().get(0).stretches();
+        List<Stretch> longer = new Draft(row, 1.5)
+                .variant("longer", new VariantBuilder())
+                .trip()
+                .kinds()
+                .get(0)
+                .stretches();
         assertThat(longer.stream().map(Stretch::fromMinuteOfDay)).containsExactly(390, 420, 480, 1320);
     }
 

@@ -100,7 +100,10 @@ class InputsTest {
                 Draft draft = Draft.of(option.values());
                 assertThat(input.low()).as(input.name()).isLessThan(input.high());
                 for (double end : List.of(input.low(), input.high())) {
-                    assertThat(input.apply(draft, end).variant("end", new VariantBuilder()).name()).isEqualTo("end");
+                    assertThat(input.apply(draft, end)
+                                    .variant("end", new VariantBuilder())
+                                    .name())
+                            .isEqualTo("end");
                 }
             }
         }
