@@ -20,6 +20,10 @@ import java.util.regex.Pattern;
 public record Goal(
         String text, Metric metric, boolean atLeast, boolean orEqual, double amount, Optional<Metric> other) {
     private static final Pattern COMPARISON = Pattern.compile("(.*?)\\s*(>=|<=|≥|≤|>|<|=+)\\s*(.*)");
+    /** Less than one step of 60 s in a year, and than one digit of a lowest charge. */
+    private static final double LOWEST_CHARGE_COUNTS = 1e-7;
+
+    private static final double TREND_COUNTS = 1e-12;
     private static final String EXAMPLE = " Write a goal like: daysToEmpty >= 7, lowestSoc >= 30 %, or holds.";
 
     /**
@@ -120,11 +124,27 @@ public record Goal(
         return orEqual ? over >= 0 : over > 0;
     }
 
-    /** How far a run is beyond the bound on the right side, in parts of the bound; never above one, to compare runs by. */
+    /**
+     * How far a run is beyond the bound on the right side, in parts of the bound; never above one, to compare runs by. Of runs
+     * that do not hold, how near they come to it.
+     */
     double margin(RunResult run) {
+        if (metric.name().equals(Metric.HOLDS)) {
+            return run.holds() ? 0 : -missingToHold(run);
+        }
         double over = over(run);
         double size = Math.abs(bound(run));
         return Double.isNaN(over) ? Double.NEGATIVE_INFINITY : Math.min(1, over / (size > 0 ? size : 1));
+    }
+
+    /**
+     * What a run lacks to hold, above 0: the part of the trip that the bank is short of, between equals its lowest charge, and
+     * between equals again by how much of it a day falls. The parts are so far apart in size that none outweighs the one before.
+     */
+    private static double missingToHold(RunResult run) {
+        double lasted = Double.isNaN(run.daysToEmpty()) ? 1 : Math.min(1, run.daysToEmpty() / run.tripDays());
+        double fall = Double.isNaN(run.trendPerDay()) ? 1 : Math.max(0, Math.min(1, -run.trendPerDay()));
+        return 1 - lasted + LOWEST_CHARGE_COUNTS * (1 - run.lowestSoc()) + TREND_COUNTS * (1 + fall);
     }
 
     /** A bank that is not empty within the trip has shown no more than that it lasts that long. */

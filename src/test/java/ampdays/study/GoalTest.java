@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import ampdays.results.Metric;
 import ampdays.results.RunResult;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -62,6 +63,26 @@ class GoalTest {
         Goal goal = Goal.read("daysToEmpty >= 10", METRICS).get(0);
         assertThat(goal.margin(EMPTY)).isEqualTo(-0.3, within(1e-12));
         assertThat(goal.margin(HOLDS)).isEqualTo(1);
+    }
+
+    /** By their order: of runs that do not hold the one comes nearer that lasts longer, then whose charge stays higher, then falls less. */
+    @Test
+    void runsThatDoNotHoldAreOrdered() {
+        Goal goal = Goal.read("holds", METRICS).get(0);
+        double[] margins = Stream.of(
+                        VerdictTest.failing(0.06, 0.19, -0.0),
+                        VerdictTest.failing(7, 0.05, 0.001),
+                        VerdictTest.failing(7, 0.06, -0.03),
+                        VerdictTest.failing(7 + 1 / 1440.0, 0, -0.03),
+                        VerdictTest.failing(14, 0.20, -0.03),
+                        VerdictTest.failing(Double.NaN, 0.3, -0.02),
+                        VerdictTest.failing(Double.NaN, 0.3, -0.01),
+                        VerdictTest.failing(Double.NaN, 0.301, Double.NaN))
+                .mapToDouble(goal::margin)
+                .toArray();
+        assertThat(margins).isSorted().doesNotHaveDuplicates();
+        assertThat(margins[margins.length - 1]).isNegative();
+        assertThat(goal.margin(HOLDS)).isZero();
     }
 
     /** On 14 days nobody has seen 20. */

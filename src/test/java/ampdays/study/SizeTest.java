@@ -97,4 +97,23 @@ class SizeTest {
         assertThat(SizeText.of(sizing).get(2))
                 .isEqualTo("That is the low end of the range, so the answer may lie beyond. Search a wider range.");
     }
+
+    /** By common sense, and against running all: out of reach, the one that lasts longest is named, wherever it lies. */
+    @ParameterizedTest
+    @CsvSource({
+        "battery.capacity=100..500 Ah step 100 Ah, true, holds, 500 Ah",
+        "weather-offset=0..15 K step 5 K, false, holds, 0 K",
+        "battery.capacity=100..500 Ah step 100 Ah, true, holds and daysToEmpty >= 1, 500 Ah",
+        "weather-offset=0..15 K step 5 K, false, lowestSoc >= 1 % and holds, 0 K",
+    })
+    void outOfReachTheNearestIsTold(String knob, boolean smallest, String goal, String best) {
+        Sizing sizing = find(knob, smallest, goal);
+        assertThat(sizing.answer()).isEmpty();
+        assertThat(sizing.bestTried().value()).isEqualTo(best);
+        double longest = sizing.tried().stream()
+                .mapToDouble(tried -> tried.result().orElseThrow().daysToEmpty())
+                .max()
+                .orElseThrow();
+        assertThat(sizing.bestTried().result().orElseThrow().daysToEmpty()).isEqualTo(longest);
+    }
 }

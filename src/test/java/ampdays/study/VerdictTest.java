@@ -23,6 +23,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The words of the verdict; numbers invented. */
 class VerdictTest {
+    private static final double LOWEST_SOC = 0.05;
+    private static final double TREND_PER_DAY = -0.015;
+
     @Test
     void oneOptionHolds() {
         assertThat(verdict(
@@ -156,6 +159,24 @@ class VerdictTest {
             Map<Account, Double> whByAccount,
             Map<String, Double> servedWh,
             Map<String, Double> unservedWh) {
+        return run(
+                option, daysToEmpty, holds, comfortable, LOWEST_SOC, TREND_PER_DAY, whByAccount, servedWh, unservedWh);
+    }
+
+    static RunResult failing(double daysToEmpty, double lowestSoc, double trendPerDay) {
+        return run("f", daysToEmpty, false, 9, lowestSoc, trendPerDay, Map.of(), Map.of(), Map.of());
+    }
+
+    private static RunResult run(
+            String option,
+            double daysToEmpty,
+            boolean holds,
+            int comfortable,
+            double lowestSoc,
+            double trendPerDay,
+            Map<Account, Double> whByAccount,
+            Map<String, Double> servedWh,
+            Map<String, Double> unservedWh) {
         Map<Account, Double> sums = new EnumMap<>(Account.class);
         for (Account account : Account.values()) {
             sums.put(account, whByAccount.getOrDefault(account, 0.0));
@@ -169,8 +190,8 @@ class VerdictTest {
                 0.2,
                 daysToEmpty,
                 holds,
-                -0.015,
-                0.05,
+                trendPerDay,
+                lowestSoc,
                 0,
                 comfortable,
                 13,
