@@ -150,9 +150,7 @@ final class CompareScreen {
 
     private void lifts(Map<String, Reasons> byOption) {
         if (!byOption.isEmpty()) {
-            wrap(
-                    "What a better part would bring, by a run without the limit that rules longest while something could charge:",
-                    "");
+            wrap("What a better part would bring, by a run with the limit lifted that rules longest:", "");
             byOption.values().forEach(reasons -> wrap(reasons.lifted().words(), "  "));
             out.println();
         }

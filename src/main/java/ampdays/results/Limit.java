@@ -10,6 +10,9 @@ public enum Limit {
     REGULATOR_CAP("regulator cap"),
     CHARGER_RATING("charger rating"),
     CHARGER_HEAT("charger heat"),
+    SHORE_CHARGER("shore charger"),
+    /** Keeps sun out, but never rules the charging path: what it lets through comes on top of other sources. */
+    SOLAR_CONTROLLER("solar controller"),
     CABLE("cable and voltage"),
     CHARGE_LIMIT("battery charge limit"),
     TOO_COLD("battery too cold"),

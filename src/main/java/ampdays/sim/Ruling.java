@@ -19,12 +19,12 @@ final class Ruling {
         if (engineRuns && state.factory != null) {
             return ofFactory(m.factoryAtRating, state.factory);
         }
-        return m.shoreW > 0 ? Limit.CHARGER_RATING : Limit.ENGINE_OFF;
+        return m.shoreW > 0 ? Limit.SHORE_CHARGER : Limit.ENGINE_OFF;
     }
 
     /** The bank's own limit, or the controller's where that clips the sun. */
     static Limit ofCurtailment(Minute m, RunState state) {
-        return m.bankLimits ? ofBank(state) : Limit.CHARGER_RATING;
+        return m.bankLimits ? ofBank(state) : Limit.SOLAR_CONTROLLER;
     }
 
     private static Limit ofBank(RunState state) {

@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /**
@@ -18,9 +19,12 @@ import java.util.function.UnaryOperator;
  * @param sky the sky without it
  */
 record Factor(String label, UnaryOperator<Values> away, Sky sky) {
-    private static final List<String> ALTERNATORS = List.of("factory-alternator", "second-alternator");
     private static final String FACTORY = "factory-alternator";
+    private static final String SECOND = "second-alternator";
+    private static final List<String> ALTERNATORS = List.of(FACTORY, SECOND);
     private static final String SHORE = "shore-charger";
+    private static final double LEAST_CABLE_OHM = 1e-5;
+    private static final double MOST_BANK_AH = 100_000;
 
     /**
      * The causes of a design: its cooling, warm nights, cloud, the limit that ruled charging longest among those that a
@@ -33,22 +37,23 @@ record Factor(String label, UnaryOperator<Values> away, Sky sky) {
         }
         factors.add(new Factor("warm nights", v -> v, new Sky(false, true)));
         factors.add(new Factor("cloud and haze", v -> v, new Sky(true, false)));
-        rulingLimit(result)
+        rulingLimit(result, Factor::isCause)
                 .ifPresent(limit -> factors.add(new Factor(limit.label(), v -> lifted(limit, v), Sky.AS_IT_IS)));
         factors.add(new Factor("losses of cables and converters", Factor::lossless, Sky.AS_IT_IS));
         return factors;
     }
 
-    /** The limit that ruled longest among those that can be lifted; an engine that stands and a full bank cannot. */
-    static Optional<Limit> rulingLimit(RunResult result) {
+    /** Of some limits the one that ruled longest. */
+    static Optional<Limit> rulingLimit(RunResult result, Predicate<Limit> among) {
         return result.limitHours().entrySet().stream()
-                .filter(entry -> isLiftable(entry.getKey()))
+                .filter(entry -> among.test(entry.getKey()))
                 .max(Map.Entry.<Limit, Double>comparingByValue()
                         .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
                 .map(Map.Entry::getKey);
     }
 
-    static boolean isLiftable(Limit limit) {
+    /** Whether a limit is a cause of the draw: not a bank too small to take more, and cables are a cause of their own. */
+    static boolean isCause(Limit limit) {
         return switch (limit) {
             case START_RAMP,
                     ROTOR_SPEED,
@@ -57,13 +62,23 @@ record Factor(String label, UnaryOperator<Values> away, Sky sky) {
                     REGULATOR_CAP,
                     CHARGER_RATING,
                     CHARGER_HEAT,
+                    SHORE_CHARGER,
                     CHARGE_LIMIT,
                     TOO_COLD -> true;
-            case ENGINE_OFF, CABLE, ACCEPTANCE, FULL -> false;
+            case ENGINE_OFF, SOLAR_CONTROLLER, CABLE, ACCEPTANCE, FULL -> false;
         };
     }
 
-    /** The design with a limit so far out of the way that another one rules. */
+    /** Whether another part takes a limit away or moves it. */
+    static boolean isLiftable(Limit limit) {
+        return switch (limit) {
+            case ENGINE_OFF, SOLAR_CONTROLLER -> false;
+            case CABLE, ACCEPTANCE, FULL -> true;
+            default -> isCause(limit);
+        };
+    }
+
+    /** The design with a limit so far out of the way that another one rules; with twice the bank, or a cable twice as thick. */
     static Values lifted(Limit limit, Values v) {
         return switch (limit) {
             case START_RAMP -> alternators(v, Map.of("start-delay", "0 s", "ramp", "0 s"));
@@ -71,8 +86,8 @@ record Factor(String label, UnaryOperator<Values> away, Sky sky) {
             case ALTERNATOR_HEAT -> alternators(v, Map.of("cut-back-from", "200 °C", "cut-back-to", "250 °C"));
             case BELT -> alternators(v, Map.of("belt", "50 kW"));
             case REGULATOR_CAP -> alternators(without(v, "cap-points"), Map.of("cap", "2000 A"));
-            case CHARGER_RATING ->
-                section(section(v, FACTORY, Map.of("charger", "1000 A")), SHORE, Map.of("rated", "1000 A"));
+            case CHARGER_RATING -> section(v, FACTORY, Map.of("charger", "1000 A"));
+            case SHORE_CHARGER -> section(v, SHORE, Map.of("rated", "1000 A"));
             case CHARGER_HEAT ->
                 section(v, FACTORY, Map.of("charger-derate-from", "150 °C", "charger-derate-to", "200 °C"));
             case CHARGE_LIMIT ->
@@ -81,9 +96,16 @@ record Factor(String label, UnaryOperator<Values> away, Sky sky) {
                         "battery",
                         Map.of("charge-rate", "10 C", "charge-limit", "100000 A"));
             case TOO_COLD -> section(v, "battery", Map.of("charge-cold", "-60 °C", "charge-limits", "-60 °C 0.5 C"));
-            case ENGINE_OFF, CABLE, ACCEPTANCE, FULL ->
+            case CABLE -> v.with(rulingCable(v), Math.max(LEAST_CABLE_OHM, v.number(rulingCable(v)) / 2));
+            case ACCEPTANCE, FULL -> v.with("battery.capacity", Math.min(MOST_BANK_AH, 2 * v.bankAh()));
+            case ENGINE_OFF, SOLAR_CONTROLLER ->
                 throw new IllegalArgumentException("no part of the van lifts the limit " + limit.label());
         };
+    }
+
+    /** With a second alternator it is that one's cable that may hold the charge back. */
+    static String rulingCable(Values v) {
+        return (v.has(SECOND) ? SECOND : FACTORY) + ".cable";
     }
 
     private static Values withoutPoints(Values v) {
@@ -110,7 +132,7 @@ record Factor(String label, UnaryOperator<Values> away, Sky sky) {
     static Values lossless(Values v) {
         Values changed = section(v, "solar", Map.of("wiring", "0 %", "conversion", "100 %"));
         changed = section(changed, FACTORY, Map.of("cable", "0.01 mΩ", "charger-efficiency", "100 %"));
-        changed = section(changed, "second-alternator", Map.of("cable", "0.01 mΩ"));
+        changed = section(changed, SECOND, Map.of("cable", "0.01 mΩ"));
         changed = section(changed, SHORE, Map.of("efficiency", "100 %"));
         return section(changed, "inverter", Map.of("idle", "0 W", "linear-loss", "0 %", "square-loss", "0 %"));
     }

@@ -12,11 +12,12 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What a better part would bring: the limit that ruled charging longest, of those that a better part lifts, is taken away,
- * and the trip is run again. What then rules is the next part to look at. Test: {@code LiftTest}.
+ * What a better part would bring: the limit that ruled charging longest, of those that a part can lift, is taken away, or moved
+ * by twice the bank or a cable twice as thick, and the trip is run again. What then rules is the next part to look at. Test:
+ * {@code LiftTest}.
  *
  * @param values of the design
- * @param ruling empty when only the engine that stands, the full bank and cables rule
+ * @param ruling empty when only the engine that stands rules
  * @param then the run without it; the run as it is where nothing rules
  * @param next what rules then; empty when no part does
  */
@@ -27,7 +28,7 @@ public record Lift(
 
     /** Runs a design without its ruling limit. */
     public static Lift of(Variant variant, Values values, RunResult result, Planner planner) {
-        Optional<Limit> ruling = Factor.rulingLimit(result);
+        Optional<Limit> ruling = Factor.rulingLimit(result, Factor::isLiftable);
         if (ruling.isEmpty()) {
             return new Lift(variant.name(), values, result, ruling, result, Optional.empty());
         }
@@ -39,7 +40,7 @@ public record Lift(
                     "a design without the limit " + ruling.get().label() + ": " + e.problems(), e);
         }
         RunResult then = Simulator.run(planner.under(Sky.AS_IT_IS).apply(lifted));
-        return new Lift(variant.name(), values, result, ruling, then, Factor.rulingLimit(then));
+        return new Lift(variant.name(), values, result, ruling, then, Factor.rulingLimit(then, Factor::isLiftable));
     }
 
     /** What is handed on. */
@@ -64,8 +65,17 @@ public record Lift(
                         ? "it would still rule, " + hours(then, limit)
                         : limit.label() + " would, " + hours(then, limit) + part(limit))
                 .orElse("no part would");
-        return name + ruling.get().label() + " rules " + hours(asItIs, ruling.get()) + part(ruling.get())
-                + ". Without it " + after + "; the van " + gain() + ".";
+        return name + "of the limits that a part can lift, " + ruling.get().label() + " rules longest, "
+                + hours(asItIs, ruling.get()) + part(ruling.get()) + ". " + lifted(ruling.get()) + " " + after
+                + "; the van " + gain() + ".";
+    }
+
+    private static String lifted(Limit limit) {
+        return switch (limit) {
+            case CABLE -> "With a cable twice as thick";
+            case ACCEPTANCE, FULL -> "With twice the bank";
+            default -> "Without it";
+        };
     }
 
     private String gain() {
@@ -86,10 +96,8 @@ public record Lift(
     /** The part that sets a limit, in brackets; empty where none can be named. */
     private String part(Limit limit) {
         return switch (limit) {
-            case CHARGER_RATING, CHARGER_HEAT ->
-                values.has(FACTORY)
-                        ? named("a charger of ", FACTORY + ".charger")
-                        : named("a shore charger of ", "shore-charger.rated");
+            case CHARGER_RATING, CHARGER_HEAT -> named("a charger of ", FACTORY + ".charger");
+            case SHORE_CHARGER -> named("a shore charger of ", "shore-charger.rated");
             case CHARGE_LIMIT, TOO_COLD ->
                 values.isSaid("battery.charge-limit")
                         ? named("a bank that takes ", "battery.charge-limit")
@@ -98,7 +106,9 @@ public record Lift(
                 values.has(SECOND)
                         ? named("an alternator of ", SECOND + ".rated")
                         : named("a factory unit of ", FACTORY + ".rated");
-            case ENGINE_OFF, CABLE, ACCEPTANCE, FULL -> "";
+            case CABLE -> named("a cable of ", Factor.rulingCable(values));
+            case ACCEPTANCE, FULL -> named("a bank of ", "battery.capacity");
+            case ENGINE_OFF, SOLAR_CONTROLLER -> "";
         };
     }
 

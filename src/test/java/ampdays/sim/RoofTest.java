@@ -114,7 +114,7 @@ class RoofTest {
         assertThat(clipped.energy().wh(Account.SOLAR)).isLessThan(1.6 * once);
         assertThat(clipped.energy().wh(Account.SOLAR) + clipped.energy().wh(Account.CURTAILED))
                 .isCloseTo(2 * once, within(1e-9 * once));
-        assertThat(clipped.curtailedWhByCause().get(Limit.CHARGER_RATING))
+        assertThat(clipped.curtailedWhByCause().get(Limit.SOLAR_CONTROLLER))
                 .isCloseTo(clipped.energy().wh(Account.CURTAILED), within(1e-6));
     }
 

@@ -235,6 +235,6 @@ class SupplyLessonsTest {
                 .run(
                         Van.weather(hour -> 25, hour -> hour >= 9 && hour < 15 ? 800 : 0),
                         (m, state) -> assertThat(m.solarW / m.busV).isLessThanOrEqualTo(10 + 1e-9));
-        assertThat(run.curtailedWhByCause()).containsOnlyKeys(Limit.CHARGER_RATING);
+        assertThat(run.curtailedWhByCause()).containsOnlyKeys(Limit.SOLAR_CONTROLLER);
     }
 }

@@ -26,15 +26,22 @@ class LiftTest {
     @BeforeAll
     static void read() throws Exception {
         demo = ScenarioReader.read(Path.of("scenarios/desert-survey.yaml"));
-        WeatherSeries desert =
-                SkyCompletion.complete(WeatherReader.read(Path.of("weather-profiles/low-desert-summer.csv")));
-        planner = sky -> {
+        planner = planner("low-desert-summer.csv");
+    }
+
+    private static Planner planner(String profile) throws Exception {
+        WeatherSeries weather = SkyCompletion.complete(WeatherReader.read(Path.of("weather-profiles", profile)));
+        return sky -> {
             RunPlan.Maker maker = new RunPlan.Maker(60);
-            return variant -> maker.plan(variant, desert);
+            return variant -> maker.plan(variant, weather);
         };
     }
 
     private static Lift lift(Values values) throws Exception {
+        return lift(values, planner);
+    }
+
+    private static Lift lift(Values values, Planner planner) throws Exception {
         Variant variant = VariantBuilder.build("test", values);
         RunResult result = Simulator.run(planner.under(Sky.AS_IT_IS).apply(variant));
         return Lift.of(variant, values, result, planner);
@@ -49,15 +56,43 @@ class LiftTest {
         assertThat(lift.then().daysToEmpty()).isGreaterThan(lift.asItIs().daysToEmpty());
         assertThat(lift.words())
                 .matches(
-                        "\"test\": charger rating rules \\d+ h \\(a charger of 40 A\\)\\. Without it battery charge limit"
+                        "\"test\": of the limits that a part can lift, charger rating rules longest, \\d+ h \\(a charger of 40"
+                                + " A\\)\\. Without it battery charge limit"
                                 + " would, \\d+ h \\(a bank that takes 60 A\\); the van is empty after \\S+ days \\(now it is empty"
                                 + " after \\S+ days\\), .*comfortable nights.*\\.");
     }
 
-    /** Without alternators and hook-up no part of the charging path can rule. */
+    /** A van on a hook-up with a shore charger of 8 A and a DC-DC charger beside it: the shore charger is what is lifted. */
+    @Test
+    void theShoreChargerIsNotTheDcDcCharger() throws Exception {
+        Values values = ScenarioReader.read(Path.of("scenarios/coast-weekends.yaml"))
+                .base()
+                .with("shore-charger.rated", "8 A");
+        Lift lift = lift(values, planner("humid-coast-late-summer.csv"));
+        assertThat(lift.ruling()).contains(Limit.SHORE_CHARGER);
+        assertThat(lift.words())
+                .contains("of the limits that a part can lift, shore charger rules longest, ")
+                .contains(" h (a shore charger of 8 A). Without it ");
+        assertThat(Factor.lifted(Limit.SHORE_CHARGER, values).word("factory-alternator.charger"))
+                .isEqualTo(values.word("factory-alternator.charger"));
+    }
+
+    /** A bank that fills in an hour and is empty by night: what helps is more bank. */
+    @Test
+    void aFullBankIsLiftedByMoreBank() throws Exception {
+        Values values = demo.base().with("battery.capacity", "20 Ah").with("solar.power", "1 kW");
+        Lift lift = lift(values);
+        assertThat(lift.ruling()).contains(Limit.FULL);
+        assertThat(lift.then().daysToEmpty()).isGreaterThan(lift.asItIs().daysToEmpty());
+        assertThat(lift.words())
+                .contains(" battery full rules longest, ")
+                .contains(" (a bank of 20 Ah). With twice the bank ");
+    }
+
+    /** Without alternators, panels and hook-up no part of the charging path can rule. */
     @Test
     void whereNoPartRules() throws Exception {
-        Lift lift = lift(demo.base().without("factory-alternator"));
+        Lift lift = lift(demo.base().without("factory-alternator").without("solar"));
         assertThat(lift.ruling()).isEmpty();
         assertThat(lift.words())
                 .isEqualTo(

@@ -187,10 +187,32 @@ class WhyTest {
                 .isZero();
     }
 
+    /** By common sense: half the resistance, or twice the bank, and the limit rules for a shorter time. */
+    @ParameterizedTest
+    @CsvSource({"CABLE, factory-alternator.cable, 60 mΩ", "FULL, battery.capacity, 10 Ah"})
+    void aMovedLimitRulesLess(Limit limit, String path, String value) {
+        Values values = demo.base().with(path, value);
+        double hours = hours(run(built(values), desert), limit);
+        assertThat(hours).isPositive();
+        assertThat(hours(run(built(Factor.lifted(limit, values)), desert), limit))
+                .isLessThan(hours);
+    }
+
+    /** By definition: with a second alternator the limit is that one's cable. */
     @Test
-    void theOtherLimitsAreNotLifted() {
+    void theCableThatRulesIsHalved() {
+        Values values = demo.base().with("second-alternator.preset", "large frame");
+        Values lifted = Factor.lifted(Limit.CABLE, values);
+        assertThat(lifted.number("second-alternator.cable")).isEqualTo(values.number("second-alternator.cable") / 2);
+        assertThat(lifted.number("factory-alternator.cable")).isEqualTo(values.number("factory-alternator.cable"));
+    }
+
+    @Test
+    void limitsThatNoPartLiftsAndThoseThatAreNoCause() {
         assertThat(Arrays.stream(Limit.values()).filter(limit -> !Factor.isLiftable(limit)))
-                .containsExactly(Limit.ENGINE_OFF, Limit.CABLE, Limit.ACCEPTANCE, Limit.FULL);
+                .containsExactly(Limit.ENGINE_OFF, Limit.SOLAR_CONTROLLER);
+        assertThat(Arrays.stream(Limit.values()).filter(limit -> !Factor.isCause(limit)))
+                .containsExactly(Limit.ENGINE_OFF, Limit.SOLAR_CONTROLLER, Limit.CABLE, Limit.ACCEPTANCE, Limit.FULL);
     }
 
     private static double hours(RunResult result, Limit limit) {
