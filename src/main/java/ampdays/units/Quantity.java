@@ -19,6 +19,8 @@ public record Quantity(double value, Dimension dimension) {
     /** What stands for 12 V where charge and energy, or current and power, are offered side by side in a message. */
     private static final double NOMINAL_V = 12.8;
 
+    private static final int SHARE_DIGITS = 6;
+
     /**
      * Reads a quantity as a person writes it.
      *
@@ -91,9 +93,12 @@ public record Quantity(double value, Dimension dimension) {
                         .orElse("");
     }
 
-    /** The same number in the usual unit and, beside it, in another: {@code 400 Ah, or 5.1 kWh}. */
+    /** The same number in the usual unit, a share below one as the part of one that it is; and, beside it, in another: {@code 400 Ah, or 5.1 kWh}. */
     private static String forms(String written, double number, Dimension... accepted) {
         Unit shown = Units.shown(accepted[0]);
+        if (accepted[0] == Dimension.SHARE && number != 0 && Math.abs(number) < 1) {
+            return shown.show(number, SHARE_DIGITS);
+        }
         double base = shown.toBase(number);
         Optional<String> other = accepted.length > 1
                 ? Optional.of(inOther(base * NOMINAL_V, accepted[1]))

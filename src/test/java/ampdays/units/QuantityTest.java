@@ -99,6 +99,8 @@ class QuantityTest {
         Dimension[] number = {Dimension.NUMBER};
         return Stream.of(
                 Arguments.of("400", "\"400\" has no unit. Write 400 Ah, or 5.1 kWh.", capacity),
+                Arguments.of("0.075", "\"0.075\" has no unit. Write 7.5 %.", new Dimension[] {Dimension.SHARE}),
+                Arguments.of("7.5", "\"7.5\" has no unit. Write 7.5 %.", new Dimension[] {Dimension.SHARE}),
                 Arguments.of("3", "\"3\" has no unit. Write 3 A, or 38 W.", draw),
                 Arguments.of("30", "\"30\" has no unit. Write 30 °C, or 86 °F.", temperature),
                 Arguments.of("2 V", "\"2 V\" is a voltage. Write a power such as 500 W, or 0.5 kW.", power),
