@@ -1,6 +1,7 @@
 package ampdays.io;
 
 import ampdays.results.Lifted;
+import ampdays.results.RunResult;
 import ampdays.results.Sizing;
 import ampdays.results.Sizing.Tried;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -31,6 +32,14 @@ public final class SizeJson {
             value(json, "notEnough", sizing.notEnough());
             value(json, "best", Optional.of(sizing.bestTried()));
             SummaryJson.texts(json, "against", sizing.against());
+            if (sizing.parkedForGood().isPresent()) {
+                RunResult parked = sizing.parkedForGood().get();
+                json.writeObjectFieldStart("parkedForGood");
+                SummaryJson.number(json, "daysToEmpty", parked.daysToEmpty());
+                json.writeBooleanField("holds", parked.holds());
+                json.writeNumberField("comfortableNights", parked.comfortableNights());
+                json.writeEndObject();
+            }
             json.writeArrayFieldStart("tried");
             for (Tried tried : sizing.tried()) {
                 json.writeStartObject();

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param tried values in the order of the knob
  * @param answer place in {@code tried} of the value that is just enough; empty when none reaches the goals
  * @param best place in {@code tried} of the value that reaches them, or else comes nearest
+ * @param parkedForGood where days parked in a row are asked: the trip without any drive; empty otherwise
  * @param against values farther from the wanted end than the answer that do not reach the goals all the same
  */
 public record Sizing(
@@ -25,6 +26,7 @@ public record Sizing(
         List<Tried> tried,
         Optional<Integer> answer,
         int best,
+        Optional<RunResult> parkedForGood,
         List<String> against) {
     public Sizing {
         goals = List.copyOf(goals);

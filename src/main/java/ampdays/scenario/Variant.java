@@ -19,4 +19,11 @@ public record Variant(String name, Site site, String weather, double weatherOffs
     Variant onTrip(String otherName, Trip other) {
         return new Variant(otherName, site, weather, weatherOffsetK, other, design);
     }
+
+    /** Whether the van drives on any day. */
+    public boolean drives() {
+        return trip.kindOfDay().stream()
+                .flatMap(kind -> trip.kinds().get(kind).stretches().stream())
+                .anyMatch(stretch -> stretch.vehicle().moves());
+    }
 }

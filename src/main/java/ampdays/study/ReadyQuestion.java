@@ -8,10 +8,14 @@ import java.util.List;
 public enum ReadyQuestion {
     LEAST_BANK("least bank", "battery.capacity", "50..2000 Ah step 10 Ah", true, "holds"),
     LEAST_SOLAR("least solar", "solar.power", "100..2000 W step 20 W", true, "holds"),
-    LEAST_DRIVING("least driving", "trip.drive-hours", "0..8 h/day step 0.25 h/day", true, "holds"),
-    WARMEST_WEATHER("warmest weather", "weather-offset", "-15..15 K step 0.5 K", false, "holds"),
+    LEAST_DRIVING("least driving", ReadyQuestion.DRIVE_HOURS, "0..8 h/day step 0.25 h/day", true, "holds"),
+    WARMEST_WEATHER("warmest weather", ReadyQuestion.WEATHER_OFFSET, "-15..15 K step 0.5 K", false, "holds"),
     /** The range is filled in from the length of the trip. */
-    LONGEST_PARKED("longest parked", "trip.parked-days", "", false, "daysToEmpty >= tripDays");
+    LONGEST_PARKED("longest parked", ReadyQuestion.PARKED_DAYS, "", false, "daysToEmpty >= tripDays");
+
+    static final String DRIVE_HOURS = "trip.drive-hours";
+    static final String WEATHER_OFFSET = "weather-offset";
+    static final String PARKED_DAYS = "trip.parked-days";
 
     private final String label;
     private final String path;

@@ -1,10 +1,16 @@
 package ampdays.study;
 
+import ampdays.results.RunResult;
 import ampdays.results.Sizing;
 import ampdays.results.Sizing.Tried;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.ScenarioFile;
+import ampdays.scenario.Values;
+import ampdays.scenario.Variant;
+import ampdays.scenario.VariantBuilder;
+import ampdays.sim.Simulator;
 import ampdays.study.Sweep.Cell;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +37,7 @@ public final class Size {
     private final Grid grid;
     private final Knob knob;
     private final List<Goal> goals;
+    private final Planner planner;
     private final Benches.Bench bench;
     private final Map<Integer, Cell> cells = new TreeMap<>();
 
@@ -39,6 +46,7 @@ public final class Size {
         this.grid = grid(option, knob);
         this.knob = knob;
         this.goals = goals;
+        this.planner = planner;
         this.bench = Benches.bench(planner);
     }
 
@@ -154,7 +162,22 @@ public final class Size {
                 places.stream().map(this::tried).toList(),
                 answer.isPresent() ? Optional.of(places.indexOf(best)) : Optional.empty(),
                 places.indexOf(best),
+                knob.path().equals(ReadyQuestion.PARKED_DAYS) ? parkedForGood(option) : Optional.empty(),
                 against);
+    }
+
+    /** Days parked in a row are a rhythm that drives in between; this is the trip without any. Empty where drives past midnight stay. */
+    private Optional<RunResult> parkedForGood(String option) {
+        Variant parked;
+        try {
+            Values values = file.values(option).orElseThrow();
+            parked = VariantBuilder.build(option, values.with(ReadyQuestion.DRIVE_HOURS, "0 h/day"));
+        } catch (ScenarioException e) {
+            throw new IllegalStateException("a trip without its drives: " + e.problems(), e);
+        }
+        return parked.drives()
+                ? Optional.empty()
+                : Optional.of(Simulator.run(planner.under(Sky.AS_IT_IS).apply(parked)));
     }
 
     private Tried tried(int place) {

@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.results.DayTotals;
 import ampdays.results.Limit;
 import ampdays.results.Metric;
 import ampdays.results.RunResult;
@@ -27,11 +28,15 @@ public final class SizeText {
         List<String> text = new ArrayList<>();
         text.add("The " + (sizing.smallest() ? "smallest " : "largest ") + sizing.path() + " with which \""
                 + sizing.option() + "\" meets " + goals(sizing) + ": " + best.value() + ".");
-        text.add("With " + best.value() + " the van " + outcome(best.result().orElseThrow()));
+        RunResult run = best.result().orElseThrow();
+        text.add("With " + best.value() + " the van " + outcome(run));
+        if (sizing.path().equals(ReadyQuestion.WEATHER_OFFSET)) {
+            text.add(heat(run));
+        }
         text.add(sizing.notEnough()
                 .map(next -> "The next value, " + next.value() + ", does not: " + shortfall(sizing, next))
-                .orElseGet(() -> "That is the " + (sizing.smallest() ? "low" : "high")
-                        + " end of the range, so the answer may lie beyond. Search a wider range."));
+                .orElseGet(() -> atTheEnd(sizing, run)));
+        text.addAll(parked(sizing));
         if (!sizing.against().isEmpty()) {
             text.add("Beware: " + (sizing.smallest() ? "more" : "less")
                     + " is not always better here. Of the values that were run, these do not meet it: "
@@ -40,17 +45,66 @@ public final class SizeText {
         return text;
     }
 
+    /** Where the range ends because no more can be, the answer lies nowhere else. */
+    private static String atTheEnd(Sizing sizing, RunResult run) {
+        String value = sizing.bestTried().value();
+        if (sizing.smallest() && sizing.path().equals(ReadyQuestion.DRIVE_HOURS) && value.matches("0(\\.0+)?( .*)?")) {
+            return "No driving is needed.";
+        }
+        if (!sizing.smallest()
+                && sizing.path().equals(ReadyQuestion.PARKED_DAYS)
+                && Integer.parseInt(value) >= run.tripDays() - 1) {
+            return String.format(
+                    Locale.ROOT,
+                    "No more can be parked in a row on a trip of %.0f days: it drives once, if it drives at all.",
+                    run.tripDays());
+        }
+        return "That is the " + (sizing.smallest() ? "low" : "high")
+                + " end of the range, so the answer may lie beyond. Search a wider range.";
+    }
+
+    /** Days parked in a row are a rhythm; a van that stays where it is, is another question. */
+    private static List<String> parked(Sizing sizing) {
+        return sizing.parkedForGood()
+                .map(run -> List.of(
+                        "Days parked in a row are a rhythm: after each day with a drive so many without, all through"
+                                + " the trip. Parked at once and for good, the van " + Verdict.fate(run) + ", "
+                                + Verdict.nights(run) + "."))
+                .orElse(List.of());
+    }
+
+    /** The weather of the trip in degrees, since an offset alone tells nobody how hot it is. */
+    private static String heat(RunResult run) {
+        return String.format(
+                Locale.ROOT,
+                "In that weather the hottest afternoon of the trip reaches %.0f °C, and in its warmest night the air outside does"
+                        + " not fall below %.0f °C.",
+                run.days().stream()
+                        .mapToDouble(DayTotals::warmestOutsideC)
+                        .max()
+                        .orElseThrow(),
+                run.days().stream()
+                        .mapToDouble(DayTotals::coolestOutsideC)
+                        .max()
+                        .orElseThrow());
+    }
+
     private static List<String> noAnswer(Sizing sizing) {
         Tried best = sizing.bestTried();
         String none = "No " + sizing.path() + " that was run in " + sizing.range() + " meets " + goals(sizing)
                 + " with \"" + sizing.option() + "\".";
-        return best.result()
-                .map(run -> List.of(
-                        none,
-                        "The best was " + best.value() + ": " + shortfall(sizing, best) + " With it the van "
-                                + outcome(run)))
-                .orElseGet(
-                        () -> List.of(none, "None of its values is possible. " + best.value() + ": " + best.problem()));
+        if (best.result().isEmpty()) {
+            return List.of(none, "None of its values is possible. " + best.value() + ": " + best.problem());
+        }
+        RunResult run = best.result().get();
+        List<String> text = new ArrayList<>(List.of(
+                none,
+                "The best was " + best.value() + ": " + shortfall(sizing, best) + " With it the van " + outcome(run)));
+        if (sizing.path().equals(ReadyQuestion.WEATHER_OFFSET)) {
+            text.add(heat(run));
+        }
+        text.addAll(parked(sizing));
+        return text;
     }
 
     /** Places in {@code tried} of the values worth showing: the ends, the neighbours of the best, and what speaks against it. */

@@ -16,7 +16,10 @@ import ampdays.sim.SkyCompletion;
 import ampdays.weather.WeatherSeries;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,5 +118,54 @@ class SizeTest {
                 .max()
                 .orElseThrow();
         assertThat(sizing.bestTried().result().orElseThrow().daysToEmpty()).isEqualTo(longest);
+    }
+
+    /** By common sense: no less can be driven than nothing, and no more days parked in a row than the trip has. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "trip.drive-hours=0..1 h/day step 1 h/day | true | No driving is needed.",
+                "trip.drive-hours=0.5..1 h/day step 0.5 h/day | true | That is the low end of the range",
+                "trip.parked-days=12..13 step 1 | false | No more can be parked in a row on a trip of 14 days",
+                "trip.parked-days=11..12 step 1 | false | That is the high end of the range"
+            })
+    void whereNoMoreCanBeNoWiderRangeIsAskedFor(String knob, boolean smallest, String words) {
+        assertThat(SizeText.of(find(knob, smallest, "daysToEmpty >= 1")).get(2)).startsWith(words);
+    }
+
+    /** Against a run without driving, asked for in another way. */
+    @Test
+    void parkedForGoodIsARunWithoutDriving() {
+        RunResult still = find("trip.drive-hours=0..1 h/day step 1 h/day", true, "daysToEmpty >= 1")
+                .tried()
+                .get(0)
+                .result()
+                .orElseThrow();
+        Sizing parked = find("trip.parked-days=0..2 step 1", false, "daysToEmpty >= tripDays");
+        assertThat(parked.parkedForGood().orElseThrow().daysToEmpty())
+                .isEqualTo(still.daysToEmpty())
+                .isLessThan(14);
+        assertThat(SizeText.of(parked))
+                .last(InstanceOfAssertFactories.STRING)
+                .contains(". Parked at once and for good, the van is empty after "
+                        + Verdict.twoDigits(still.daysToEmpty()) + " days, with ");
+    }
+
+    /** Identity: 5 K more in the whole weather are 5 K more by day and by night. */
+    @Test
+    void anOffsetIsToldAsHeat() {
+        double[] asItIs = heat(find("weather-offset=0..5 K step 5 K", false, "daysToEmpty >= 20"), 2);
+        double[] warmer = heat(find("weather-offset=0..5 K step 5 K", false, "daysToEmpty >= 0.01"), 2);
+        assertThat(warmer).containsExactly(asItIs[0] + 5, asItIs[1] + 5);
+        assertThat(asItIs[0]).isGreaterThan(asItIs[1]);
+    }
+
+    private static double[] heat(Sizing sizing, int sentence) {
+        Matcher matcher = Pattern.compile(
+                        "hottest afternoon of the trip reaches (\\d+) °C, and in its warmest night .* below (\\d+) °C")
+                .matcher(SizeText.of(sizing).get(sentence));
+        assertThat(matcher.find()).isTrue();
+        return new double[] {Double.parseDouble(matcher.group(1)), Double.parseDouble(matcher.group(2))};
     }
 }
