@@ -33,6 +33,8 @@ final class ChancesScreen {
         out.println();
         row("never empty", option -> percent(option.neverEmpty().value()));
         row("  95 % sure", option -> between(option.neverEmpty()));
+        row("all nights comfortable", option -> percent(option.comfortable().value()));
+        row("  95 % sure", option -> between(option.comfortable()));
         days();
         double tripDays = chances.options().get(0).trips().get(0).tripDays();
         DoubleStream.of(tripDays / 4, tripDays / 2, tripDays)
@@ -109,7 +111,8 @@ final class ChancesScreen {
 
     private String digits() {
         double shareOff = chances.options().stream()
-                .mapToDouble(option -> option.neverEmpty().halfWidth())
+                .mapToDouble(option -> Math.max(
+                        option.neverEmpty().halfWidth(), option.comfortable().halfWidth()))
                 .max()
                 .orElseThrow();
         double unit = Digits.unit(shareOff);

@@ -47,6 +47,7 @@ public final class ChancesJson {
         json.writeStringField("starts", option.starts());
         json.writeStringField("weather", option.weather());
         bounded(json, "neverEmpty", option.neverEmpty());
+        bounded(json, "allNightsComfortable", option.comfortable());
         tenths(json, "daysToEmpty", option.days());
         tenths(json, "comfortableNights", option.nights());
         SummaryJson.number(json, "unservedShare", option.unservedShare());

@@ -42,6 +42,7 @@ public record Chances(
      * @param starts days on which its trips could begin, in words
      * @param weather which weather they had, in words
      * @param neverEmpty share of trips that are never empty
+     * @param comfortable share of trips with every night comfortable
      * @param days days to empty; infinite where so many are never empty
      * @param nights comfortable nights
      * @param worst trip with the worst three days
@@ -54,6 +55,7 @@ public record Chances(
             String starts,
             String weather,
             Bounded neverEmpty,
+            Bounded comfortable,
             Tenths days,
             Tenths nights,
             Survival survival,

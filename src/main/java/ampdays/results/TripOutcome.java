@@ -35,6 +35,11 @@ public record TripOutcome(
         return Double.isNaN(daysToEmpty);
     }
 
+    /** Whether every night was comfortable. */
+    public boolean isComfortable() {
+        return comfortableNights == nights;
+    }
+
     /** Whether it is empty later than another trip, or never while the other is. */
     public boolean outlasts(TripOutcome other) {
         return !other.isNeverEmpty() && (isNeverEmpty() || daysToEmpty > other.daysToEmpty);

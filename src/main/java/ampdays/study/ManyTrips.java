@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.results.Bounded;
 import ampdays.results.Chances;
 import ampdays.results.Chances.Drawn;
 import ampdays.results.Chances.Tenths;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -153,7 +155,6 @@ public final class ManyTrips {
     }
 
     private Chances.Option option(Variant option, List<TripOutcome> trips, List<TripOutcome> base) {
-        int never = (int) trips.stream().filter(TripOutcome::isNeverEmpty).count();
         int better = 0;
         int worse = 0;
         for (int i = 0; i < trips.size(); i++) {
@@ -164,7 +165,8 @@ public final class ManyTrips {
                 option.name(),
                 weather.startWords(option),
                 weather.words(option),
-                Sampling.share(never, trips.size()),
+                share(trips, TripOutcome::isNeverEmpty),
+                share(trips, TripOutcome::isComfortable),
                 tenths(trips, trip -> trip.isNeverEmpty() ? Double.POSITIVE_INFINITY : trip.daysToEmpty()),
                 tenths(trips, TripOutcome::comfortableNights),
                 KaplanMeier.of(trips.stream()
@@ -179,6 +181,10 @@ public final class ManyTrips {
                 (double) better / trips.size(),
                 (double) worse / trips.size(),
                 trips);
+    }
+
+    private static Bounded share(List<TripOutcome> trips, Predicate<TripOutcome> is) {
+        return Sampling.share((int) trips.stream().filter(is).count(), trips.size());
     }
 
     private static Tenths tenths(List<TripOutcome> trips, ToDoubleFunction<TripOutcome> metric) {

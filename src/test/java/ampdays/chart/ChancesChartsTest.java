@@ -22,7 +22,7 @@ class ChancesChartsTest {
         Chances.Tenths tenths = new Chances.Tenths(any, any, any);
         ThreeDays worst = new ThreeDays(LocalDate.of(2025, Month.JULY, 8), 0, 0);
         TripOutcome trip = new TripOutcome(1, worst.first(), "", List.of(), 14, Double.NaN, true, 0, 0, 0, 1, 0, worst);
-        return new Chances.Option(name, "", "", any, tenths, tenths, survival, trip, 0, 0, List.of(trip));
+        return new Chances.Option(name, "", "", any, any, tenths, tenths, survival, trip, 0, 0, List.of(trip));
     }
 
     /** Two falls, at day 2 to three quarters and at day 5 to half: straight between, upright at them. */

@@ -1,7 +1,10 @@
 package ampdays.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.offset;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
@@ -113,6 +116,38 @@ class ChancesCommandTest extends CommandRun {
                 assertThat(trip.get(column)).as(column).isEqualTo(alone.get(column));
             }
         }
+    }
+
+    /** The share of trips with every night comfortable, counted again from the trips; its bounds are Wilson's. */
+    @Test
+    void aComfortableTripHasNothingButGoodNights() throws IOException {
+        Path van = van("{normals: low-desert-normals.csv}", "  more solar: {solar.power: 700 W}\n");
+        assertThat(chances(van, "good", "--samples", "20")).as(err.toString()).isZero();
+        JsonNode options = new ObjectMapper()
+                .readTree(folder.resolve("good/chances.json").toFile())
+                .get("options");
+        for (JsonNode option : options) {
+            List<Map<String, String>> trips = rows("good/chances.csv").stream()
+                    .filter(trip -> trip.get("option").equals(option.get("name").asText()))
+                    .toList();
+            long good = trips.stream()
+                    .filter(trip -> trip.get("comfortable nights").equals(trip.get("nights")))
+                    .count();
+            assertThat(trips.stream()
+                            .filter(trip -> trip.get("all nights comfortable").equals("yes")))
+                    .hasSize((int) good);
+            JsonNode share = option.get("allNightsComfortable");
+            assertThat(share.get("value").asDouble()).isEqualTo(good / 20.0);
+            double p = good / 20.0;
+            double z2 = 1.96 * 1.96;
+            double reach = Math.sqrt(z2) * Math.sqrt(p * (1 - p) / 20 + z2 / 1600) / (1 + z2 / 20);
+            assertThat(share.get("high").asDouble() - share.get("low").asDouble())
+                    .isCloseTo(2 * reach, offset(1e-4));
+        }
+        assertThat(options.get(1).get("allNightsComfortable").get("value").asDouble())
+                .as("the study tells something")
+                .isBetween(0.01, 0.99);
+        assertThat(out.toString()).contains("all nights comfortable ");
     }
 
     /**

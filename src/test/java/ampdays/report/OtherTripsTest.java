@@ -27,6 +27,7 @@ class OtherTripsTest {
                 "",
                 "",
                 new Bounded(share, share, share),
+                new Bounded(share, share, share),
                 tenths,
                 tenths,
                 new Survival(List.of()),

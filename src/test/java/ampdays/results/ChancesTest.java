@@ -25,7 +25,8 @@ class ChancesTest {
     private static Chances.Option option(List<TripOutcome> trips) {
         Bounded any = new Bounded(0, 0, 0);
         Chances.Tenths tenths = new Chances.Tenths(any, any, any);
-        return new Chances.Option("", "", "", any, tenths, tenths, new Survival(List.of()), trips.get(0), 0, 0, trips);
+        return new Chances.Option(
+                "", "", "", any, any, tenths, tenths, new Survival(List.of()), trips.get(0), 0, 0, trips);
     }
 
     /**
