@@ -139,7 +139,7 @@ final class ChancesScreen {
         return percent(share.low()).replace(" %", "") + " to " + percent(share.high());
     }
 
-    private static String percent(double share) {
+    static String percent(double share) {
         double toTheEnd = Math.min(share, 1 - share);
         boolean between = toTheEnd > 0;
         return number(

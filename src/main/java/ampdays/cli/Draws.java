@@ -42,13 +42,17 @@ final class Draws {
     }
 
     void check() throws UsageException {
-        if (seed < 0 || seed > MOST_SEED) {
-            throw new UsageException("--seed is " + seed + "; expected is a whole number from 0 to "
-                    + String.format(Locale.ROOT, "%,d", MOST_SEED) + ".");
-        }
+        checkSeed(seed);
         if (workers < 1 || workers > MOST_WORKERS) {
             throw new UsageException(
                     "-j " + workers + " is no number of workers. Write 1 to " + MOST_WORKERS + ", or leave it out.");
+        }
+    }
+
+    static void checkSeed(long seed) throws UsageException {
+        if (seed < 0 || seed > MOST_SEED) {
+            throw new UsageException("--seed is " + seed + "; expected is a whole number from 0 to "
+                    + String.format(Locale.ROOT, "%,d", MOST_SEED) + ".");
         }
     }
 

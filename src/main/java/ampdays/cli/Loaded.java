@@ -165,10 +165,15 @@ final class Loaded {
 
     /** The same with other prices of parts. */
     Loaded priced(Map<PricedPart, Double> prices, String currency, String source) {
-        Loaded priced = new Loaded(path, file.priced(prices, currency, source));
-        priced.weather.putAll(weather);
-        priced.remarks.addAll(remarks);
-        return priced;
+        return with(file.priced(prices, currency, source));
+    }
+
+    /** Designs whose weather files are read already. */
+    Loaded with(ScenarioFile designs) {
+        Loaded other = new Loaded(path, designs);
+        other.weather.putAll(weather);
+        other.remarks.addAll(remarks);
+        return other;
     }
 
     ScenarioFile file() {

@@ -5,6 +5,7 @@ import ampdays.chart.ChartModel;
 import ampdays.chart.FrontChart;
 import ampdays.chart.SweepCharts;
 import ampdays.chart.jfree.ChartRenderer;
+import ampdays.io.FrontFile;
 import ampdays.io.InputException;
 import ampdays.io.SweepFiles;
 import ampdays.io.SweepJson;
@@ -17,6 +18,7 @@ import ampdays.scenario.KnobText;
 import ampdays.scenario.Parts;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
+import ampdays.study.Allowed;
 import ampdays.study.Front;
 import ampdays.study.Sweep;
 import ampdays.study.SweepSummary;
@@ -32,6 +34,7 @@ import java.util.SortedSet;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -84,12 +87,8 @@ final class SweepCommand implements Callable<Integer> {
                             + " map of which option wins for each heat.")
     private boolean breakEven;
 
-    @Option(
-            names = "--front",
-            description =
-                    "Also list the designs that no other beats in price, mass, comfortable nights and days, within"
-                            + " prices.budget, masses.payload and the roof.")
-    private boolean front;
+    @Mixin
+    private FrontSearch front;
 
     @Option(names = "--together", description = "Vary all knobs in step instead of making every combination.")
     private boolean together;
@@ -134,6 +133,7 @@ final class SweepCommand implements Callable<Integer> {
         Grid grid = named.isEmpty() ? grid(loaded) : named(loaded);
         refuseTooMany(grid, loaded.scenario().variants().get(0));
         SortedSet<String> uses = loaded.prepare(grid);
+        front.check(loaded);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
         String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
         try (SweepFiles files = new SweepFiles(folder, loaded.file(), grid, uses, study);
@@ -149,19 +149,19 @@ final class SweepCommand implements Callable<Integer> {
             }
             files.finish();
         }
-        show(loaded, folder);
+        show(loaded, grid, folder);
         return Exit.DONE;
     }
 
-    private void show(Loaded loaded, Path folder) throws IOException, InputException {
+    private void show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
         String title = loaded.scenario().title();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title);
-        Optional<Front> best = front
-                ? Optional.of(Front.of(table, Parts.Limits.of(loaded.file().base())))
-                : Optional.empty();
+        Allowed allowed = Allowed.of(table, Parts.Limits.of(loaded.file().base()));
+        Optional<Front> best =
+                front.isAsked() ? Optional.of(front.seek(loaded, grid, table, allowed, workers)) : Optional.empty();
         if (best.isPresent()) {
-            SweepFiles.writeFront(folder, best.get().rows());
+            FrontFile.write(folder, best.get().rows(), best.get().ownChances());
             if (!best.get().rows().isEmpty()) {
                 charts.put("front", FrontChart.of(best.get(), title));
             }
@@ -172,9 +172,9 @@ final class SweepCommand implements Callable<Integer> {
         screen.println();
         SweepSummary.of(table).forEach(screen::println);
         screen.println();
-        best.ifPresent(designs -> FrontScreen.print(screen, designs));
+        best.ifPresent(designs -> FrontScreen.print(screen, designs, allowed));
         screen.println("Written to " + folder + ": " + SweepFiles.TABLE + ", sweep.json"
-                + (front ? ", " + SweepFiles.FRONT : "")
+                + (front.isAsked() ? ", " + FrontFile.NAME : "")
                 + (charts.isEmpty() ? "." : "; charts (.svg and .png): " + String.join(", ", charts.keySet()) + "."));
     }
 

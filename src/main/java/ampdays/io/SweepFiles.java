@@ -7,7 +7,6 @@ import ampdays.scenario.Knob;
 import ampdays.scenario.Parts;
 import ampdays.scenario.ScenarioFile;
 import java.io.BufferedOutputStream;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
@@ -19,12 +18,8 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import org.apache.commons.csv.CSVFormat;
 
@@ -36,9 +31,6 @@ import org.apache.commons.csv.CSVFormat;
 public final class SweepFiles implements AutoCloseable {
     /** The finished table. */
     public static final String TABLE = "sweep.csv";
-
-    /** Rows of the table that no other beats. */
-    public static final String FRONT = "front.csv";
 
     /** The table as long as rows are missing. */
     public static final String PARTIAL_TABLE = "sweep.partial.csv";
@@ -175,29 +167,6 @@ public final class SweepFiles implements AutoCloseable {
             }
         });
         WholeFile.writeText(folder.resolve(STUDY), study);
-    }
-
-    /** Copies rows of a finished table, counted from zero, in this order into a table of their own. */
-    public static void writeFront(Path folder, List<Integer> rows) throws IOException {
-        Set<Integer> wanted = new HashSet<>(rows);
-        Map<Integer, String> lines = new HashMap<>();
-        String heading;
-        try (BufferedReader table = Files.newBufferedReader(folder.resolve(TABLE), StandardCharsets.UTF_8)) {
-            heading = table.readLine();
-            int row = 0;
-            for (String line = table.readLine(); line != null; line = table.readLine()) {
-                if (wanted.contains(row)) {
-                    lines.put(row, line);
-                }
-                row++;
-            }
-        }
-        WholeFile.write(folder.resolve(FRONT), out -> {
-            out.write((heading + '\n').getBytes(StandardCharsets.UTF_8));
-            for (int row : rows) {
-                out.write((lines.get(row) + '\n').getBytes(StandardCharsets.UTF_8));
-            }
-        });
     }
 
     /** Closes the table and gives the files their final names; all rows must be there. */

@@ -1,5 +1,6 @@
 package ampdays.scenario;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -109,5 +110,29 @@ public record Grid(List<Knob> knobs, boolean together) {
      */
     public Variant variant(ScenarioFile file, List<Integer> places, VariantBuilder builder) throws ScenarioException {
         return builder.next(option(places), values(file, places));
+    }
+
+    /**
+     * Some designs as a scenario of their own, each named by its values.
+     *
+     * @throws ScenarioException when the values of one contradict each other
+     */
+    public ScenarioFile only(ScenarioFile file, List<Integer> rows) throws ScenarioException {
+        VariantBuilder builder = new VariantBuilder();
+        List<Variant> variants = new ArrayList<>();
+        List<ScenarioFile.Option> options = new ArrayList<>();
+        for (int row : rows) {
+            List<Integer> places = places(row);
+            Values values = values(file, places);
+            variants.add(builder.next(words(places), values));
+            options.add(new ScenarioFile.Option(words(places), values));
+        }
+        Scenario all = file.scenario();
+        return new ScenarioFile(
+                new Scenario(all.name(), all.title(), all.notes(), variants),
+                file.base(),
+                options,
+                List.of(),
+                file.failures());
     }
 }

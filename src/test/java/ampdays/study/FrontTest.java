@@ -2,9 +2,15 @@ package ampdays.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ampdays.results.Bounded;
+import ampdays.results.Chances;
+import ampdays.results.Survival;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
+import ampdays.results.ThreeDays;
+import ampdays.results.TripOutcome;
 import ampdays.scenario.Parts.Limits;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -44,6 +50,95 @@ class FrontTest {
                 "EUR");
     }
 
+    private static Front oneTrip(SweepTable table, Limits limits) {
+        return Front.ofOneTrip(table, Allowed.of(table, limits).rows());
+    }
+
+    /** By hand: the first is 60 % over the budget, the second 20 and 30 %, the third 31 %. */
+    @Test
+    void ofDesignsBeyondTheLimitsTheNearestLacksLeast() {
+        SweepTable table = table(
+                new double[] {160, 10, 5, 4, 1}, new double[] {120, 130, 5, 4, 1}, new double[] {10, 131, 5, 4, 1});
+        Allowed allowed = Allowed.of(table, new Limits(100, 100, 5));
+        assertThat(allowed.rows()).isEmpty();
+        assertThat(allowed.leftOut())
+                .isEqualTo("2 are beyond 100 EUR (prices.budget), 2 beyond 100 kg (masses.payload)");
+        assertThat(allowed.nearest())
+                .contains("battery.capacity 1 Ah, with 120 EUR, 20 % beyond prices.budget, and 130 kg, 30 % beyond"
+                        + " masses.payload");
+    }
+
+    /** Three banks that all hold: the one trip beats the larger two, one after the other; a fourth is beaten by all. */
+    @Test
+    void whatTheOneTripCannotTellApartIsTriedAfterItsFront() {
+        SweepTable table = table(
+                new double[] {300, 30, 9, -1, 1},
+                new double[] {200, 20, 9, -1, 1},
+                new double[] {100, 10, 9, -1, 1},
+                new double[] {400, 40, 3, 2, 1},
+                new double[] {50, 5, 1, 1, 1});
+        List<Integer> all = List.of(0, 1, 2, 3, 4);
+        assertThat(Front.worthTrying(table, all, 1)).containsExactly(2, 4);
+        assertThat(Front.worthTrying(table, all, 3)).containsExactly(1, 2, 4);
+        assertThat(Front.worthTrying(table, all, 4)).containsExactly(0, 1, 2, 4);
+        assertThat(Front.worthTrying(table, all, 9)).isEqualTo(all);
+    }
+
+    private static Chances.Option chances(double neverEmpty, double comfortable) {
+        Bounded any = new Bounded(0, 0, 0);
+        Chances.Tenths tenths = new Chances.Tenths(any, any, any);
+        ThreeDays days = new ThreeDays(LocalDate.of(2025, 7, 1), 0, 0);
+        TripOutcome trip =
+                new TripOutcome(1, LocalDate.of(2025, 7, 1), "", List.of(), 7, Double.NaN, true, 0.5, 7, 7, 0, 0, days);
+        return new Chances.Option(
+                "",
+                "",
+                "",
+                new Bounded(neverEmpty, neverEmpty, neverEmpty),
+                new Bounded(comfortable, comfortable, comfortable),
+                tenths,
+                tenths,
+                new Survival(List.of()),
+                trip,
+                0,
+                0,
+                List.of(trip));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void overManyTripsTheSharesTakeThePlaceOfTheOneTrip(long seed) {
+        Random random = new Random(seed);
+        double[][] rows = IntStream.range(0, 40)
+                .mapToObj(row ->
+                        new double[] {random.nextInt(8), random.nextInt(8), random.nextInt(8), random.nextInt(8) - 1, 1
+                        })
+                .toArray(double[][]::new);
+        List<Integer> tried =
+                IntStream.range(0, 40).filter(row -> row % 4 != 0).boxed().toList();
+        double[][] byChance = IntStream.range(0, 40)
+                .mapToObj(row -> new double[] {rows[row][0], rows[row][1], random.nextInt(8), random.nextInt(8)})
+                .toArray(double[][]::new);
+        Front front = Front.ofManyTrips(
+                table(rows),
+                tried,
+                tried.stream()
+                        .map(row -> chances(byChance[row][2] / 8, byChance[row][3] / 8))
+                        .toList());
+        Front oneTrip = Front.ofOneTrip(table(rows), tried);
+        for (int row : tried) {
+            double[] me = byChance[row];
+            boolean beaten = tried.stream().anyMatch(other -> beats(byChance[other], me));
+            boolean twin = tried.stream().anyMatch(other -> other < row && isSame(byChance[other], me));
+            assertThat(front.rows().contains(row)).isEqualTo(!beaten && !twin);
+        }
+        assertThat(front.rows()).doesNotContain(0, 4, 8);
+        assertThat(front.beatenByChance())
+                .isEqualTo(oneTrip.rows().stream()
+                        .filter(row -> !front.rows().contains(row))
+                        .count());
+    }
+
     @Test
     void whatAnotherBeatsIsLeftOut() {
         SweepTable table = table(
@@ -53,10 +148,11 @@ class FrontTest {
                 new double[] {300, 20, 9, -1, 1},
                 new double[] {150, 5, 5, 4, 1},
                 new double[] {100, 10, 5, 4, 1});
-        Front front = Front.of(table, NONE);
+        Front front = oneTrip(table, NONE);
         assertThat(front.rows()).containsExactly(0, 4, 2, 3);
-        assertThat(front.words(4)).isEqualTo("battery.capacity 4 Ah");
-        assertThat(front.lasts(3)).isEqualTo("holds");
+        assertThat(front.beaten()).containsExactly(1, 5);
+        assertThat(DesignWords.of(table, 4)).isEqualTo("battery.capacity 4 Ah");
+        assertThat(DesignWords.lasts(table, 3)).isEqualTo("holds");
     }
 
     @Test
@@ -66,9 +162,14 @@ class FrontTest {
                 new double[] {120, 10, 9, -1, 6},
                 new double[] {150, 10, 5, 4, 1},
                 new double[] {900, 10, 9, -1, 1});
-        Front front = Front.of(table, new Limits(500, 40, 5));
-        assertThat(front.rows()).containsExactly(2);
-        assertThat(front.beyond()).isEqualTo(3);
+        Allowed allowed = Allowed.of(table, new Limits(500, 40, 5));
+        assertThat(allowed.rows()).containsExactly(2);
+        assertThat(allowed.leftOut())
+                .isEqualTo(
+                        "1 is beyond 500 EUR (prices.budget), 1 beyond 40 kg (masses.payload), 1 beyond 5.0 m² of panels"
+                                + " (cabin.roof)");
+        assertThat(allowed.nearest()).isEmpty();
+        assertThat(Front.ofOneTrip(table, allowed.rows()).rows()).containsExactly(2);
     }
 
     @ParameterizedTest
@@ -80,7 +181,7 @@ class FrontTest {
                         new double[] {random.nextInt(8), random.nextInt(8), random.nextInt(8), random.nextInt(8) - 1, 1
                         })
                 .toArray(double[][]::new);
-        Front front = Front.of(table(rows), NONE);
+        Front front = oneTrip(table(rows), NONE);
         for (int row = 0; row < rows.length; row++) {
             double[] me = rows[row];
             boolean beaten = IntStream.range(0, rows.length).anyMatch(other -> beats(rows[other], me));

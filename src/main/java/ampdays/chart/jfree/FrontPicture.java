@@ -1,26 +1,26 @@
 package ampdays.chart.jfree;
 
 import ampdays.chart.FrontChart;
+import ampdays.chart.FrontChart.Measured;
 import ampdays.chart.FrontChart.Point;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
-import java.util.Comparator;
-import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
-/** Draws a {@link FrontChart}: nights over price, and below it mass over price; a dot for each design. */
+/** Draws a {@link FrontChart}: each measure over price, one below the other; a numbered dot for each design of the front. */
 record FrontPicture(FrontChart chart) implements Picture {
     private static final double LEFT = 64;
     private static final double RIGHT = 40;
     private static final double TOP = 124;
     private static final double TALL = 230;
     private static final double GAP = 56;
-    private static final double BIG = 6;
+    private static final double BIG = 8.5;
     private static final double SMALL = 2.5;
+    private static final double CAP = 4;
 
     @Override
     public int width() {
@@ -29,17 +29,28 @@ record FrontPicture(FrontChart chart) implements Picture {
 
     @Override
     public int height() {
-        return (int) (TOP + 2 * TALL + GAP + 54);
+        return (int) (top(chart.measures().size() - 1) + TALL + 54);
+    }
+
+    private static double top(int measure) {
+        return TOP + measure * (TALL + GAP);
     }
 
     @Override
     public void draw(Pen pen) {
         pen.page(this, chart.title(), chart.subtitle());
         key(pen);
-        panel(pen, TOP, "comfortable nights", Point::nights).draw(pen.graphics());
-        dots(pen, TOP, Point::nights);
-        panel(pen, TOP + TALL + GAP, "mass of the parts, kg", Point::massKg).draw(pen.graphics());
-        dots(pen, TOP + TALL + GAP, Point::massKg);
+        for (int measure = 0; measure < chart.measures().size(); measure++) {
+            pen.write(
+                    chart.measures().get(measure),
+                    16,
+                    top(measure) - 14,
+                    pen.style().label(),
+                    Style.WORDS);
+            Panel panel = panel(pen, measure);
+            panel.draw(pen.graphics());
+            dots(pen, panel, measure);
+        }
         pen.write(
                 "price of the parts, " + chart.currency(),
                 LEFT,
@@ -48,13 +59,15 @@ record FrontPicture(FrontChart chart) implements Picture {
                 Style.WORDS);
     }
 
-    private Panel panel(Pen pen, double top, String label, ToDoubleFunction<Point> metric) {
-        pen.write(label, 16, top - 14, pen.style().label(), Style.WORDS);
+    private Panel panel(Pen pen, int measure) {
         Axes axes = new Axes(pen.style());
         double[] prices = all().mapToDouble(Point::price).sorted().toArray();
-        double[] values = all().mapToDouble(metric).sorted().toArray();
+        double[] values = all().map(point -> point.measured().get(measure))
+                .flatMapToDouble(value -> DoubleStream.of(value.low(), value.high()))
+                .sorted()
+                .toArray();
         return new Panel(
-                new Rectangle2D.Double(LEFT, top, width() - LEFT - RIGHT, TALL),
+                new Rectangle2D.Double(LEFT, top(measure), width() - LEFT - RIGHT, TALL),
                 axes.numbers(prices[0], prices[prices.length - 1], 8, true),
                 axes.numbers(Math.min(0, values[0]), values[values.length - 1], 5, true));
     }
@@ -63,23 +76,40 @@ record FrontPicture(FrontChart chart) implements Picture {
         return Stream.concat(chart.others().stream(), chart.front().stream());
     }
 
-    /** What holds comes last, so that nothing lies over it. */
-    private void dots(Pen pen, double top, ToDoubleFunction<Point> metric) {
-        Panel panel = panel(pen, top, "", metric);
+    private void dots(Pen pen, Panel panel, int measure) {
         for (Point point : chart.others()) {
-            dot(pen, panel.x(point.price()), panel.y(metric.applyAsDouble(point)), SMALL, Style.GREY, Style.GREY);
+            double y = panel.y(point.measured().get(measure).value());
+            dot(pen, panel.x(point.price()), y, SMALL, Style.GREY, Style.GREY);
         }
-        for (Point point : chart.front().stream()
-                .sorted(Comparator.comparing(Point::holds))
-                .toList()) {
-            dot(
-                    pen,
-                    panel.x(point.price()),
-                    panel.y(metric.applyAsDouble(point)),
-                    BIG,
-                    point.holds() ? Style.BLUE : Color.WHITE,
-                    Style.INK);
+        chart.front()
+                .forEach(
+                        point -> bar(pen, panel, point.price(), point.measured().get(measure)));
+        Font font = pen.style().label();
+        for (int i = 0; i < chart.front().size(); i++) {
+            Point point = chart.front().get(i);
+            double x = panel.x(point.price());
+            double y = panel.y(point.measured().get(measure).value());
+            dot(pen, x, y, BIG, fill(point.holds()), Style.INK);
+            String number = Integer.toString(i + 1);
+            double wide = font.getStringBounds(number, pen.graphics().getFontRenderContext())
+                    .getWidth();
+            pen.write(number, x - wide / 2, y + 4.2, font, point.holds() ? Color.WHITE : Style.INK);
         }
+    }
+
+    /** Between its bounds lies what is estimated. */
+    private static void bar(Pen pen, Panel panel, double price, Measured value) {
+        if (value.high() > value.low()) {
+            double x = panel.x(price);
+            for (double end : new double[] {value.low(), value.high()}) {
+                pen.line(x - CAP, panel.y(end), x + CAP, panel.y(end), Style.WORDS, Style.thin());
+            }
+            pen.line(x, panel.y(value.low()), x, panel.y(value.high()), Style.WORDS, Style.thin());
+        }
+    }
+
+    private static Color fill(boolean holds) {
+        return holds ? Style.BLUE : Color.WHITE;
     }
 
     private static void dot(Pen pen, double x, double y, double radius, Color fill, Color rim) {
@@ -93,20 +123,19 @@ record FrontPicture(FrontChart chart) implements Picture {
     }
 
     private void key(Pen pen) {
-        Font font = pen.style().label();
         double y = 72;
         double x = LEFT;
-        for (String words : List.of("holds", "does not hold", "beaten by another in price, mass, nights and days")) {
-            boolean small = words.startsWith("beaten");
-            dot(
-                    pen,
-                    x,
-                    y,
-                    small ? SMALL : BIG,
-                    small ? Style.GREY : words.equals("holds") ? Style.BLUE : Color.WHITE,
-                    small ? Style.GREY : Style.INK);
-            pen.write(words, x + 14, y + 4.5, font, Style.WORDS);
-            x += 40 + pen.room(words, font);
-        }
+        dot(pen, x, y, BIG, fill(true), Style.INK);
+        x = word(pen, "holds on the scenario's own trip", x, y);
+        dot(pen, x, y, BIG, fill(false), Style.INK);
+        x = word(pen, "does not", x, y);
+        dot(pen, x, y, SMALL, Style.GREY, Style.GREY);
+        word(pen, "beaten by another", x, y);
+    }
+
+    private static double word(Pen pen, String words, double x, double y) {
+        Font font = pen.style().label();
+        pen.write(words, x + 14, y + 4.5, font, Style.WORDS);
+        return x + 40 + pen.room(words, font);
     }
 }

@@ -1,0 +1,160 @@
+package ampdays.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.results.Chances;
+import ampdays.scenario.Grid;
+import ampdays.scenario.KnobText;
+import ampdays.scenario.ScenarioFile;
+import ampdays.study.ManyTrips;
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Fronts as a user meets them, against chances of the same designs: no outside source. */
+class FrontCommandTest extends CommandRun {
+    private static final String NORMALS = "{normals: low-desert-normals.csv}";
+    private static final String OPTIONS =
+            "  more solar: {solar.power: 700 W}\n  small bank: {battery.capacity: 200 Ah}\n";
+
+    @TempDir
+    private Path folder;
+
+    private int front(Path van, String results, String... more) {
+        List<String> words = new ArrayList<>(List.of(
+                "sweep",
+                van.toString(),
+                "--front",
+                "--out",
+                folder.resolve(results).toString()));
+        words.addAll(List.of(more));
+        return run(words.toArray(String[]::new));
+    }
+
+    private List<Map<String, String>> rows(String file) throws IOException {
+        try (Reader text = Files.newBufferedReader(folder.resolve(file))) {
+            return CSVFormat.DEFAULT.builder().setHeader().get().parse(text).stream()
+                    .map(CSVRecord::toMap)
+                    .toList();
+        }
+    }
+
+    private String screen() {
+        return out.toString().replaceAll("\\s+", " ");
+    }
+
+    /** The same trips one by one, and the same shares of them, for an option and for a knob that says what it says. */
+    @Test
+    void theTripsAreThoseOfChancesToTheLastBit() throws Exception {
+        Path van = StudiedVan.in(folder, NORMALS, OPTIONS);
+        Loaded loaded = Loaded.read(van);
+        Chances chances = new ManyTrips(loaded.file(), new DrawnWeather(loaded, 3), 12, 3).run(2, () -> {});
+        Grid grid = new Grid(
+                List.of(
+                        KnobText.read("option=as it is, small bank", loaded.file()),
+                        KnobText.read("solar.power=400, 700 W", loaded.file())),
+                false);
+        ScenarioFile designs = grid.only(loaded.file(), List.of(0, 1, 2));
+        Loaded swept = loaded.with(designs);
+        List<Chances.Option> tried = new ManyTrips(designs, new DrawnWeather(swept, 3), 12, 3)
+                .run(1, () -> {})
+                .options();
+        assertThat(loaded.file().base().word("solar.power")).isEqualTo("400 W");
+        assertThat(tried.get(0).trips()).isEqualTo(chances.options().get(0).trips());
+        assertThat(tried.get(1).trips()).isEqualTo(chances.options().get(1).trips());
+        assertThat(tried.get(2).trips()).isEqualTo(chances.options().get(2).trips());
+        assertThat(tried.get(1).comfortable())
+                .isEqualTo(chances.options().get(1).comfortable());
+        assertThat(tried.get(1).name()).isEqualTo("option as it is, solar.power 700 W");
+    }
+
+    @Test
+    void theFilesHaveTheSharesOfChancesForAnyNumberOfWorkers() throws IOException {
+        Path van = StudiedVan.in(folder, NORMALS, OPTIONS);
+        for (String workers : List.of("1", "2")) {
+            assertThat(front(
+                            van,
+                            "by-" + workers,
+                            "--vary",
+                            "option=all",
+                            "--trips",
+                            "12",
+                            "--seed",
+                            "3",
+                            "-j",
+                            workers))
+                    .as(err.toString())
+                    .isZero();
+        }
+        for (String file : List.of("front.csv", "front.svg", "sweep.csv")) {
+            assertThat(folder.resolve("by-2").resolve(file))
+                    .hasSameBinaryContentAs(folder.resolve("by-1").resolve(file));
+        }
+        assertThat(run(
+                        "chances",
+                        van.toString(),
+                        "--samples",
+                        "12",
+                        "--seed",
+                        "3",
+                        "--out",
+                        folder.resolve("chances").toString()))
+                .isZero();
+        List<Map<String, String>> trips = rows("chances/chances.csv");
+        List<Map<String, String>> front = rows("by-1/front.csv");
+        assertThat(front).isNotEmpty();
+        for (Map<String, String> design : front) {
+            List<Map<String, String>> its = trips.stream()
+                    .filter(trip -> trip.get("option").equals(design.get("option")))
+                    .toList();
+            long never = its.stream()
+                    .filter(trip -> trip.get("days to empty (days)").isEmpty())
+                    .count();
+            long good = its.stream()
+                    .filter(trip -> trip.get("all nights comfortable").equals("yes"))
+                    .count();
+            assertThat(design.get("trips")).isEqualTo("12");
+            assertThat(design.get("never empty (% of trips)")).isEqualTo(Double.toString(100 * (never / 12.0)));
+            assertThat(design.get("all nights comfortable (% of trips)"))
+                    .isEqualTo(Double.toString(100 * (good / 12.0)));
+        }
+        assertThat(front.stream().map(design -> design.get("never empty (% of trips)")))
+                .as("the study tells something")
+                .anyMatch(share -> !share.equals("0.0"));
+        assertThat(screen()).contains("3 designs were tried on 12 trips each, the same for all.");
+    }
+
+    @Test
+    void withoutTripsTheFrontIsThatOfTheOneTrip() throws IOException {
+        Path van = StudiedVan.in(folder, NORMALS, OPTIONS);
+        assertThat(front(van, "one", "--vary", "option=all", "--trips", "0")).isZero();
+        assertThat(rows("one/front.csv").get(0).keySet())
+                .isEqualTo(rows("one/sweep.csv").get(0).keySet());
+        assertThat(screen())
+                .contains("are beaten by no other in price, mass, comfortable nights and days to empty:")
+                .doesNotContain("tried on");
+    }
+
+    @Test
+    void withNothingWithinTheLimitsTheScreenSaysWhyAndWhatIsNearest() throws IOException {
+        Path van = StudiedVan.in(folder, NORMALS, OPTIONS);
+        Files.writeString(van, Files.readString(van) + "prices: {budget: 8000}\nmasses: {payload: 130 kg}\n");
+        assertThat(front(van, "none", "--vary", "battery.capacity=300, 400 Ah")).isZero();
+        assertThat(screen())
+                .contains(
+                        "No design is within the limits. Of 2 designs, 2 are beyond 8,000 USD (prices.budget), 2 beyond 130"
+                                + " kg (masses.payload). The nearest is battery.capacity 300 Ah, with 8,400 USD, 5.0 % beyond"
+                                + " prices.budget, and 134 kg, 3.4 % beyond masses.payload. Written to")
+                .doesNotContain("all nights good");
+        assertThat(rows("none/front.csv")).isEmpty();
+        assertThat(folder.resolve("none/front.svg")).doesNotExist();
+    }
+}
