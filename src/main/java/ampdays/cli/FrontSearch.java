@@ -20,7 +20,7 @@ final class FrontSearch {
     private static final int LEAST_TRIPS = 10;
     private static final int MOST_TRIPS = 1_000_000;
 
-    /** So many designs take some ten seconds on a core. */
+    /** On 64 trips of two weeks so many take about half a minute of one core. */
     private static final int MOST_TRIED = 100;
 
     @Option(
