@@ -7,7 +7,9 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
@@ -21,6 +23,9 @@ record FrontPicture(FrontChart chart) implements Picture {
     private static final double BIG = 8.5;
     private static final double SMALL = 2.5;
     private static final double CAP = 4;
+
+    /** A dot that is this close to a later one has its number hidden, and goes without. */
+    private static final double COVERED = 14;
 
     @Override
     public int width() {
@@ -84,17 +89,27 @@ record FrontPicture(FrontChart chart) implements Picture {
         chart.front()
                 .forEach(
                         point -> bar(pen, panel, point.price(), point.measured().get(measure)));
-        Font font = pen.style().label();
-        for (int i = 0; i < chart.front().size(); i++) {
-            Point point = chart.front().get(i);
-            double x = panel.x(point.price());
-            double y = panel.y(point.measured().get(measure).value());
-            dot(pen, x, y, BIG, fill(point.holds()), Style.INK);
-            String number = Integer.toString(i + 1);
-            double wide = font.getStringBounds(number, pen.graphics().getFontRenderContext())
-                    .getWidth();
-            pen.write(number, x - wide / 2, y + 4.2, font, point.holds() ? Color.WHITE : Style.INK);
+        List<Point2D> centres = chart.front().stream()
+                .<Point2D>map(point -> new Point2D.Double(
+                        panel.x(point.price()),
+                        panel.y(point.measured().get(measure).value())))
+                .toList();
+        for (int i = 0; i < centres.size(); i++) {
+            boolean holds = chart.front().get(i).holds();
+            Point2D at = centres.get(i);
+            dot(pen, at.getX(), at.getY(), BIG, fill(holds), Style.INK);
+            if (centres.stream().skip(i + 1L).noneMatch(later -> later.distance(at) < COVERED)) {
+                number(pen, at, i + 1, holds ? Color.WHITE : Style.INK);
+            }
         }
+    }
+
+    private static void number(Pen pen, Point2D at, int number, Color color) {
+        Font font = pen.style().label();
+        String digits = Integer.toString(number);
+        double wide = font.getStringBounds(digits, pen.graphics().getFontRenderContext())
+                .getWidth();
+        pen.write(digits, at.getX() - wide / 2, at.getY() + 4.2, font, color);
     }
 
     /** Between its bounds lies what is estimated. */
