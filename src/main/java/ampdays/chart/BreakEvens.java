@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  * values. In each place the cheapest of the options that hold wins, by the prices of their parts, and among those of one price
  * the one with more comfortable nights; where none holds, the one that lasts longest. Test: {@code BreakEvensTest}.
  */
-final class BreakEvens {
+public final class BreakEvens {
     private final SweepTable table;
     private final Column option;
     private final Column x;
@@ -29,13 +29,13 @@ final class BreakEvens {
     }
 
     /** The maps by file name; empty for other sweeps. */
-    static SortedMap<String, ChartModel> of(SweepTable table, String title) {
+    public static SortedMap<String, BreakEven> of(SweepTable table, String title) {
         List<Column> numeric =
                 table.columns().stream().filter(Column::isNumeric).toList();
         List<Column> options = table.columns().stream()
                 .filter(c -> c.heading().equals("option"))
                 .toList();
-        SortedMap<String, ChartModel> maps = new TreeMap<>();
+        SortedMap<String, BreakEven> maps = new TreeMap<>();
         boolean fits = options.size() == 1
                 && options.get(0).values().size() <= BreakEven.MOST_OPTIONS
                 && numeric.size() + 1 == table.columns().size();

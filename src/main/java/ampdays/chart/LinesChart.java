@@ -1,6 +1,8 @@
 package ampdays.chart;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Lines over a common horizontal axis, in one panel or several above each other.
@@ -54,22 +56,61 @@ public record LinesChart(String title, String subtitle, XAxis x, List<Panel> pan
      *
      * @param yLabel what it is, with its unit
      * @param fromZero whether the axis starts at zero
+     * @param bands what may lie above all values; empty where nothing does
      */
-    public record Panel(String yLabel, boolean fromZero, List<Line> lines) {
+    public record Panel(String yLabel, boolean fromZero, List<Line> lines, Optional<Bands> bands) {
         public Panel {
             lines = List.copyOf(lines);
+            int known = bands.map(b -> b.names().size()).orElse(0);
+            if (lines.stream().flatMap(line -> line.bands().stream()).anyMatch(band -> band >= known)) {
+                throw new IllegalArgumentException("a line of \"" + yLabel + "\" lies in a band that is not there");
+            }
+        }
+
+        /** Without bands. */
+        public Panel(String yLabel, boolean fromZero, List<Line> lines) {
+            this(yLabel, fromZero, lines, Optional.empty());
         }
     }
 
-    /** One line; where y is not a number it has a gap. */
-    public record Line(String label, List<Double> x, List<Double> y) {
+    /**
+     * Bands above the values, for what is beyond them all and has no number, such as a bank that is never empty.
+     *
+     * @param from where the values end and the bands begin
+     * @param names from below
+     */
+    public record Bands(double from, List<String> names) {
+        /** Of a place that lies in none. */
+        public static final int NONE = -1;
+
+        public Bands {
+            names = List.copyOf(names);
+            if (!(from > 0) || names.isEmpty()) {
+                throw new IllegalArgumentException("bands begin above zero and have names, not at " + from);
+            }
+        }
+    }
+
+    /**
+     * One line.
+     *
+     * @param y not a number where it has a gap or lies in a band
+     * @param bands for each place the band in which the line lies there, or {@link Bands#NONE}
+     */
+    public record Line(String label, List<Double> x, List<Double> y, List<Integer> bands) {
         public Line {
             x = List.copyOf(x);
             y = List.copyOf(y);
-            if (x.size() != y.size()) {
+            bands = List.copyOf(bands);
+            if (x.size() != y.size() || bands.size() != y.size()) {
                 throw new IllegalArgumentException(
                         "the line \"" + label + "\" has " + x.size() + " places and " + y.size() + " values");
             }
+        }
+
+        /** Without bands. */
+        public Line(String label, List<Double> x, List<Double> y) {
+            this(label, x, y, Collections.nCopies(y.size(), Bands.NONE));
         }
     }
 }

@@ -1,5 +1,6 @@
 package ampdays.chart;
 
+import ampdays.chart.LinesChart.Bands;
 import ampdays.chart.LinesChart.Line;
 import ampdays.chart.LinesChart.Marks;
 import ampdays.chart.LinesChart.Panel;
@@ -12,6 +13,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -25,20 +27,38 @@ public final class SweepCharts {
     private static final int MOST_LINES = 8;
     private static final int MOST_CELLS = 250_000;
 
+    /** Bands over the days to empty. */
+    private static final String FALLING = "falling";
+
+    private static final String HOLDS = "holds";
+    private static final String HOLDS_WORDS = "holds: not empty within the trip";
+    private static final String FALLING_WORDS = "falling: not empty within the trip, but lower day by day";
+
     private final SweepTable table;
     private final String title;
+    private final double tripDays;
     private final List<Column> numeric;
     private final List<Column> words;
 
-    private SweepCharts(SweepTable table, String title) {
+    private SweepCharts(SweepTable table, String title, double tripDays) {
         this.table = table;
         this.title = title;
+        this.tripDays = table.columns().stream()
+                .filter(column -> column.heading().equals("trip.days"))
+                .flatMap(column -> sorted(column).stream())
+                .max(Comparator.naturalOrder())
+                .orElse(tripDays);
         this.numeric = table.columns().stream().filter(Column::isNumeric).toList();
         this.words = table.columns().stream().filter(c -> !c.isNumeric()).toList();
     }
 
-    public static SortedMap<String, ChartModel> of(SweepTable table, String title) {
-        SweepCharts charts = new SweepCharts(table, title);
+    /**
+     * The charts of a table.
+     *
+     * @param tripDays length of the longest trip, unless its days are varied
+     */
+    public static SortedMap<String, ChartModel> of(SweepTable table, String title, double tripDays) {
+        SweepCharts charts = new SweepCharts(table, title, tripDays);
         int lines = charts.words.isEmpty() ? 1 : charts.words.get(0).values().size();
         boolean fits = charts.words.size() <= 1 && lines <= MOST_LINES && table.rows() <= MOST_CELLS;
         SortedMap<String, ChartModel> models = new TreeMap<>(BreakEvens.of(table, title));
@@ -71,26 +91,50 @@ public final class SweepCharts {
     private ChartModel lines() {
         Column knob = numeric.get(0);
         List<Double> sorted = sorted(knob);
+        List<String> bands = new ArrayList<>();
+        if (IntStream.range(0, table.rows()).anyMatch(this::falls)) {
+            bands.add(FALLING);
+        }
+        bands.add(HOLDS);
         return new LinesChart(
                 "What " + path(knob) + " brings",
-                title + "; a line of days ends where the bank is never empty",
+                title + "; " + (bands.contains(FALLING) ? FALLING_WORDS : HOLDS_WORDS),
                 new XAxis(knob.heading(), Marks.NUMBERS, sorted.get(0), sorted.get(sorted.size() - 1)),
                 List.of(
-                        new Panel("days to empty", true, lines(knob, table.daysToEmpty())),
+                        new Panel(
+                                "days to empty", true, daysLines(knob, bands), Optional.of(new Bands(tripDays, bands))),
                         new Panel("lowest charge, %", true, lines(knob, table.lowestPercent())),
                         new Panel("comfortable nights", true, lines(knob, table.comfortableNights()))));
+    }
+
+    private boolean falls(int row) {
+        return table.isPossible(row)
+                && !table.holds().get(row)
+                && Double.isNaN(table.daysToEmpty().get(row));
+    }
+
+    private List<Line> daysLines(Column knob, List<String> bands) {
+        List<Line> lines = lines(knob, table.daysToEmpty());
+        List<Line> banded = new ArrayList<>();
+        for (int place = 0; place < lines.size(); place++) {
+            Line line = lines.get(place);
+            banded.add(new Line(
+                    line.label(),
+                    line.x(),
+                    line.y(),
+                    rows(knob, place).stream()
+                            .map(row -> table.holds().get(row)
+                                    ? bands.indexOf(HOLDS)
+                                    : falls(row) ? bands.indexOf(FALLING) : Bands.NONE)
+                            .toList()));
+        }
+        return banded;
     }
 
     private List<Line> lines(Column knob, List<Double> metric) {
         List<Line> lines = new ArrayList<>();
         for (int place = 0; place < names().size(); place++) {
-            int of = place;
-            List<Integer> rows = IntStream.range(0, table.rows())
-                    .filter(row -> isOf(row, of))
-                    .boxed()
-                    .sorted(Comparator.comparingDouble(
-                            row -> knob.number(knob.places().get(row))))
-                    .toList();
+            List<Integer> rows = rows(knob, place);
             lines.add(new Line(
                     names().get(place),
                     rows.stream()
@@ -99,6 +143,16 @@ public final class SweepCharts {
                     rows.stream().map(metric::get).toList()));
         }
         return lines;
+    }
+
+    /** The rows of one line, by the values of the knob. */
+    private List<Integer> rows(Column knob, int place) {
+        return IntStream.range(0, table.rows())
+                .filter(row -> isOf(row, place))
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        row -> knob.number(knob.places().get(row))))
+                .toList();
     }
 
     private ChartModel map(int place) {

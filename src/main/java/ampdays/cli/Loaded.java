@@ -84,6 +84,14 @@ final class Loaded {
         return scenario().variant(name).orElseThrow(() -> UsageException.unknownOption(name, path, scenario()));
     }
 
+    /** Days of the longest trip of all options. */
+    int longestTripDays() {
+        return scenario().variants().stream()
+                .mapToInt(variant -> variant.trip().days())
+                .max()
+                .orElseThrow();
+    }
+
     private void readWeather(Variant variant) throws IOException, InputException {
         if (weather.containsKey(variant.weather())) {
             return;

@@ -170,7 +170,7 @@ final class SizeCommand implements Callable<Integer> {
         String title = loaded.scenario().title();
         Optional<Lifted> lifted = lifted(loaded, sizing);
         SweepTable table = files.write(scenario, title, sizing, lifted, loaded.fingerprint());
-        SortedMap<String, ChartModel> charts = SweepCharts.of(table, title);
+        SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());
         new ChartRenderer().writeAll(charts, folder);
         loaded.remarks().forEach(spec.commandLine().getErr()::println);
         PrintWriter screen = spec.commandLine().getOut();

@@ -156,7 +156,7 @@ final class SweepCommand implements Callable<Integer> {
     private void show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
         String title = loaded.scenario().title();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
-        SortedMap<String, ChartModel> charts = SweepCharts.of(table, title);
+        SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());
         Allowed allowed = Allowed.of(table, Parts.Limits.of(loaded.file().base()));
         Optional<Front> best =
                 front.isAsked() ? Optional.of(front.seek(loaded, grid, table, allowed, workers)) : Optional.empty();

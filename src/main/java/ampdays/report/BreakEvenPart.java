@@ -2,7 +2,7 @@ package ampdays.report;
 
 import ampdays.chart.BreakEven;
 import ampdays.chart.BreakEven.Cell;
-import ampdays.chart.SweepCharts;
+import ampdays.chart.BreakEvens;
 import ampdays.report.Block.Picture;
 import ampdays.report.Block.Text;
 import ampdays.results.SweepTable;
@@ -39,9 +39,8 @@ final class BreakEvenPart {
                         + " heat. Of the options that hold, the one whose parts cost least wins, by the prices under"
                         + " “Assumptions”; where none holds, the one that lasts longest.");
         Column heat = table.columns().get(0);
-        List<BreakEven> maps = SweepCharts.of(table, material.comparison().title()).values().stream()
-                .map(BreakEven.class::cast)
-                .toList();
+        List<BreakEven> maps =
+                List.copyOf(BreakEvens.of(table, material.comparison().title()).values());
         Stream<Block> pictures = IntStream.range(0, maps.size())
                 .mapToObj(i -> new Picture(
                         "break-even-" + (i + 1),

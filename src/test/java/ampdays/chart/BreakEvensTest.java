@@ -34,12 +34,12 @@ class BreakEvensTest {
 
     @Test
     void theCheapestThatHoldsWinsElseTheOneThatLastsLongest() {
-        Map<String, ChartModel> maps = BreakEvens.of(
+        Map<String, BreakEven> maps = BreakEvens.of(
                 table(
                         List.of(4.0, NEVER, NEVER, NEVER, 3.0, 5.0, NEVER, 6.0),
                         List.of(false, true, true, true, false, false, false, false)),
                 "Trip");
-        BreakEven map = (BreakEven) maps.get("break-even");
+        BreakEven map = maps.get("break-even");
         assertThat(map.xLabel()).isEqualTo("trip.drive-hours (h/day)");
         assertThat(map.yLabel()).isEqualTo("trip.parked-days");
         assertThat(map.cells().get(0)).containsExactly(new Cell(1, true, NEVER), new Cell(0, true, NEVER));

@@ -19,6 +19,9 @@ final class Axes {
     /** Kept free beyond the outer marks, so that neither a line nor the grid is cut there. */
     private static final double RIM = 0.012;
 
+    /** A mark nearer to the last one than this is left out. */
+    private static final double LEAST_OF_STEP = 0.5;
+
     private final Style style;
 
     Axes(Style style) {
@@ -104,6 +107,17 @@ final class Axes {
                 mostSteps,
                 true,
                 value -> both ? plain(value) + " (" + plain(Math.rint(value * 9 / 5 + 32)) + ")" : plain(value));
+    }
+
+    /** Marks on round numbers from zero to a last value, which has one of its own, on an axis that runs on beyond both. */
+    MarkedAxis upTo(double last, int mostSteps, double from, double to) {
+        double step = roundStep(last / mostSteps);
+        List<Double> at = new ArrayList<>();
+        for (int i = 0; i * step <= last - LEAST_OF_STEP * step; i++) {
+            at.add(i * step);
+        }
+        at.add(last);
+        return new MarkedAxis(from, to, at, at.stream().map(Axes::plain).toList(), style);
     }
 
     /** Sources up and uses down; both sides are told without a sign. */

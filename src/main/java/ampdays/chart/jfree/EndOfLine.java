@@ -38,7 +38,8 @@ record EndOfLine(String name, String note, int look, double x, double y) {
             EndOfLine end = ends.get(i);
             double y = places.get(i);
             double x = area.getMaxX() + REACH;
-            pen.line(end.x, end.y, x - 5, y, Style.GREY, Style.thin());
+            boolean endsEarly = end.x < area.getMaxX() - REACH;
+            pen.line(end.x, end.y, x - 5, y, Style.GREY, endsEarly ? Style.thinDotted() : Style.thin());
             Marks.draw(pen.graphics(), end.look, x, y);
             String name = pen.fit(end.name, pen.style().heading(), textRoom);
             pen.write(name, x + 10, notes ? y : y + 4.5, pen.style().heading(), Style.INK);

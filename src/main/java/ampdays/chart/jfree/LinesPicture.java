@@ -4,6 +4,7 @@ import ampdays.chart.LinesChart;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws a {@link LinesChart}. */
 record LinesPicture(LinesChart chart) implements Picture {
@@ -23,10 +24,15 @@ record LinesPicture(LinesChart chart) implements Picture {
     public int height() {
         int panels = chart.panels().size();
         double words = chart.x().label().isEmpty() ? 34 : 54;
-        return (int) (TOP + panels * tall() + (panels - 1) * GAP + words);
+        double tall = chart.panels().stream().mapToDouble(this::tall).sum();
+        return (int) (TOP + tall + (panels - 1) * GAP + words);
     }
 
-    private double tall() {
+    private double tall(LinesChart.Panel panel) {
+        return valuesTall() + BandedScale.tall(panel);
+    }
+
+    private double valuesTall() {
         return chart.panels().size() == 1 ? TALL_ALONE : TALL;
     }
 
@@ -37,17 +43,58 @@ record LinesPicture(LinesChart chart) implements Picture {
                 .flatMap(panel -> panel.lines().stream().map(LinesChart.Line::label))
                 .toList();
         double room = EndOfLine.room(pen, names, List.of());
-        for (int i = 0; i < chart.panels().size(); i++) {
-            double top = TOP + i * (tall() + GAP);
-            Rectangle2D area = new Rectangle2D.Double(LEFT, top, width() - LEFT - room, tall());
-            boolean last = i == chart.panels().size() - 1;
-            panel(pen, chart.panels().get(i), area, room, last);
+        double top = TOP;
+        for (LinesChart.Panel panel : chart.panels()) {
+            Rectangle2D area = new Rectangle2D.Double(LEFT, top, width() - LEFT - room, tall(panel));
+            panel(
+                    pen,
+                    panel,
+                    area,
+                    room,
+                    panel == chart.panels().get(chart.panels().size() - 1));
+            top += tall(panel) + GAP;
         }
         pen.write(chart.x().label(), LEFT, height() - 14, pen.style().label(), Style.WORDS);
     }
 
     private void panel(Pen pen, LinesChart.Panel model, Rectangle2D area, double room, boolean last) {
         Axes axes = new Axes(pen.style());
+        Optional<BandedScale> banded = model.bands().map(bands -> new BandedScale(model, bands, valuesTall()));
+        Panel panel = new Panel(
+                area, xAxis(axes), banded.map(scale -> scale.axis(axes)).orElseGet(() -> yAxis(axes, model)));
+        if (!last) {
+            panel.withoutWordsBelow();
+        }
+        banded.ifPresent(scale -> scale.draw(pen, panel));
+        List<LinesChart.Line> lines = model.lines();
+        List<List<Double>> places = new ArrayList<>();
+        for (int look = 0; look < lines.size(); look++) {
+            int of = look;
+            places.add(
+                    banded.map(scale -> scale.places(of)).orElse(lines.get(look).y()));
+            panel.line(lines.get(look).x(), places.get(look), look);
+        }
+        panel.draw(pen.graphics());
+        pen.write(model.yLabel(), 16, area.getMinY() - 14, pen.style().label(), Style.WORDS);
+
+        List<EndOfLine> ends = new ArrayList<>();
+        for (int look = 0; look < lines.size(); look++) {
+            LinesChart.Line line = lines.get(look);
+            List<Double> y = places.get(look);
+            int end = lastValue(y);
+            if (end >= 0) {
+                double stagger = (look + 0.5) / lines.size();
+                Marks.along(pen.graphics(), panel, line.x(), y, look, MARKS_PER_LINE, stagger);
+                if (!line.label().isEmpty()) {
+                    ends.add(new EndOfLine(
+                            line.label(), "", look, panel.x(line.x().get(end)), panel.y(y.get(end))));
+                }
+            }
+        }
+        EndOfLine.draw(pen, area, room, ends);
+    }
+
+    private MarkedAxis yAxis(Axes axes, LinesChart.Panel model) {
         double[] values = model.lines().stream()
                 .flatMap(line -> line.y().stream())
                 .mapToDouble(Double::doubleValue)
@@ -56,38 +103,12 @@ record LinesPicture(LinesChart chart) implements Picture {
                 .toArray();
         double low = values.length == 0 ? 0 : values[0];
         double high = values.length == 0 ? 1 : values[values.length - 1];
-        Panel panel = new Panel(
-                area,
-                xAxis(axes),
-                axes.numbers(model.fromZero() ? Math.min(0, low) : low, high, tall() > 200 ? 6 : 4, true));
-        if (!last) {
-            panel.withoutWordsBelow();
-        }
-        List<LinesChart.Line> lines = model.lines();
-        for (int look = 0; look < lines.size(); look++) {
-            panel.line(lines.get(look).x(), lines.get(look).y(), look);
-        }
-        panel.draw(pen.graphics());
-        pen.write(model.yLabel(), 16, area.getMinY() - 14, pen.style().label(), Style.WORDS);
-
-        List<EndOfLine> ends = new ArrayList<>();
-        for (int look = 0; look < lines.size(); look++) {
-            LinesChart.Line line = lines.get(look);
-            int end = lastValue(line);
-            if (end >= 0) {
-                double stagger = (look + 0.5) / lines.size();
-                Marks.along(pen.graphics(), panel, line.x(), line.y(), look, MARKS_PER_LINE, stagger);
-                double x = panel.x(line.x().get(end));
-                ends.add(new EndOfLine(
-                        line.label(), "", look, x, panel.y(line.y().get(end))));
-            }
-        }
-        EndOfLine.draw(pen, area, room, ends);
+        return axes.numbers(model.fromZero() ? Math.min(0, low) : low, high, valuesTall() > 200 ? 6 : 4, true);
     }
 
-    private static int lastValue(LinesChart.Line line) {
-        int end = line.y().size() - 1;
-        while (end >= 0 && !Double.isFinite(line.y().get(end))) {
+    private static int lastValue(List<Double> y) {
+        int end = y.size() - 1;
+        while (end >= 0 && !Double.isFinite(y.get(end))) {
             end--;
         }
         return end;

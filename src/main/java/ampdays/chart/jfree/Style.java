@@ -105,6 +105,10 @@ final class Style {
         return new BasicStroke(1.2f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {5, 3}, 0);
     }
 
+    static Stroke thinDotted() {
+        return new BasicStroke(1f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {1, 4}, 0);
+    }
+
     /** By name for what every van has, else by its place in the list. */
     static Fill fill(String name, int index) {
         return FILLS.getOrDefault(name, MORE_FILLS.get(index % MORE_FILLS.size()));

@@ -15,12 +15,15 @@ import ampdays.study.Comparison;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** Draws every kind of picture from invented results, to be looked at: {@code ChartGallery FOLDER [OPTIONS]}. */
 public final class ChartGallery {
+    private static final double NO = Double.NaN;
+
     private ChartGallery() {}
 
     public static void main(String[] args) throws IOException {
@@ -29,6 +32,7 @@ public final class ChartGallery {
         if (args.length > 2) {
             models.put("weather-months", months());
             models.put("weather-hours", hours());
+            models.put("sweep-bands", bands());
         }
         new ChartRenderer().writeAll(models, Path.of(args[0]));
     }
@@ -90,6 +94,29 @@ public final class ChartGallery {
                                         "dew point",
                                         x,
                                         x.stream().map(h -> 9 + Math.sin(h)).toList())))));
+    }
+
+    /** Lines that run into the bands above the values, and one that is cut off. */
+    static LinesChart bands() {
+        List<Double> x = List.of(200.0, 400.0, 600.0, 800.0);
+        return new LinesChart(
+                "What a larger bank brings",
+                "invented days",
+                new LinesChart.XAxis("bank (Ah)", LinesChart.Marks.NUMBERS, 200, 800),
+                List.of(new LinesChart.Panel(
+                        "days to empty",
+                        true,
+                        List.of(
+                                banded("as it is", x, List.of(1.0, 2.0, 4.0, 6.0), List.of(-1, -1, -1, -1)),
+                                banded("more solar", x, List.of(3.0, 9.0, NO, NO), List.of(-1, -1, 0, 1)),
+                                banded("less heat", x, List.of(2.0, 5.0, NO, NO), List.of(-1, -1, 0, 0)),
+                                banded("second alternator", x, List.of(4.0, NO, NO, NO), List.of(-1, 1, 1, 1)),
+                                banded("impossible from 600", x, List.of(3.0, 4.0, NO, NO), List.of(-1, -1, -1, -1))),
+                        Optional.of(new LinesChart.Bands(14, List.of("falling", "holds"))))));
+    }
+
+    private static LinesChart.Line banded(String label, List<Double> x, List<Double> y, List<Integer> bands) {
+        return new LinesChart.Line(label, x, y, bands);
     }
 
     private static List<Double> wave(List<Double> months, double mean, double swing) {

@@ -82,6 +82,31 @@ class ChartRendererTest {
                 .contains("Jan", "Dec", "outside air, °C", "sun on the flat, kWh/m² a day", "mean daily high");
     }
 
+    /** Lines that never end within the trip lie above those that do, each in a lane of its own, and the axis ends with the trip. */
+    @Test
+    void bandsAreNamedAndHoldWhatHasNoNumber() throws Exception {
+        Document picture = parse(renderer.svg(ChartGallery.bands(), "bands"));
+        assertThat(texts(renderer.svg(ChartGallery.bands(), "bands")))
+                .contains("holds", "falling", "0", "5", "10", "14", "second alternator", "impossible from 600")
+                .doesNotContain("15");
+        assertThat(y(picture, "more solar")).isLessThan(y(picture, "second alternator"));
+        assertThat(y(picture, "second alternator")).isLessThan(y(picture, "less heat"));
+        assertThat(y(picture, "less heat")).isLessThan(y(picture, "14"));
+        assertThat(y(picture, "holds")).isLessThan(y(picture, "falling"));
+        assertThat(y(picture, "falling")).isLessThan(y(picture, "14"));
+        assertThat(y(picture, "as it is")).isBetween(y(picture, "10"), y(picture, "5"));
+    }
+
+    private static double y(Document picture, String words) {
+        NodeList nodes = picture.getElementsByTagName("text");
+        return IntStream.range(0, nodes.getLength())
+                .mapToObj(i -> (Element) nodes.item(i))
+                .filter(text -> text.getTextContent().strip().equals(words))
+                .mapToDouble(text -> Double.parseDouble(text.getAttribute("y")))
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** A bank that is below its reserve on the first days only has the words below the line later, where they can be read. */
     @Test
     void theWordsOfTheReserveGiveWayToLines() throws Exception {

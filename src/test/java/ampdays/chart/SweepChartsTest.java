@@ -1,0 +1,69 @@
+package ampdays.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import ampdays.chart.LinesChart.Bands;
+import ampdays.chart.LinesChart.Line;
+import ampdays.chart.LinesChart.Panel;
+import ampdays.results.SweepTable;
+import ampdays.results.SweepTable.Column;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the charts of a sweep say, on invented sweeps; no outside source. */
+class SweepChartsTest {
+    private static final double NEVER = Double.NaN;
+
+    /** Where {@code lowest} is not a number a design is impossible. */
+    private static SweepTable table(List<Column> columns, List<Double> days, List<Boolean> holds, List<Double> lowest) {
+        List<Double> zeros = Collections.nCopies(days.size(), 0.0);
+        return new SweepTable(columns, days, holds, lowest, zeros, zeros, zeros, zeros, "USD");
+    }
+
+    private static Panel days(SweepTable table) {
+        LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
+        return chart.panels().get(0);
+    }
+
+    @Test
+    void whatIsNeverEmptyLiesInABandAndWhatIsImpossibleNowhere() {
+        SweepTable table = table(
+                List.of(new Column("battery.capacity (Ah)", List.of("600", "200", "400", "800"), List.of(0, 1, 2, 3))),
+                List.of(NEVER, 3.0, NEVER, NEVER),
+                List.of(true, false, false, false),
+                List.of(40.0, 10.0, 30.0, NEVER));
+        LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
+        assertThat(chart.subtitle()).isEqualTo("Trip; falling: not empty within the trip, but lower day by day");
+        Panel days = chart.panels().get(0);
+        assertThat(days.bands()).contains(new Bands(14, List.of("falling", "holds")));
+        assertThat(days.lines())
+                .containsExactly(new Line(
+                        "",
+                        List.of(200.0, 400.0, 600.0, 800.0),
+                        List.of(3.0, NEVER, NEVER, NEVER),
+                        List.of(-1, 0, 1, -1)));
+        assertThat(chart.panels().subList(1, 3)).allMatch(panel -> panel.bands().isEmpty());
+    }
+
+    @Test
+    void aSweepWhoseDesignsAllHoldHasTheAxisOfTheTrip() {
+        SweepTable table = table(
+                List.of(new Column("second-alternator.rated (A)", List.of("150", "300"), List.of(0, 1))),
+                List.of(NEVER, NEVER),
+                List.of(true, true),
+                List.of(40.0, 41.0));
+        assertThat(days(table).bands()).contains(new Bands(14, List.of("holds")));
+        assertThat(days(table).lines().get(0).bands()).containsExactly(0, 0);
+    }
+
+    @Test
+    void theBandsBeginAboveTheLongestTripWhereItsDaysAreVaried() {
+        SweepTable table = table(
+                List.of(new Column("trip.days", List.of("3", "21", "7"), List.of(0, 1, 2))),
+                List.of(NEVER, 5.0, 5.0),
+                List.of(true, false, false),
+                List.of(40.0, 4.0, 4.0));
+        assertThat(days(table).bands().orElseThrow().from()).isEqualTo(21);
+    }
+}
