@@ -73,4 +73,16 @@ class ChancesChartsTest {
                         new Bar("cooling.cop", "2", "4", 20, 55), new Bar("solar.power", "360 W", "440 W", 35, 44));
         assertThat(matters.inputs().get(0).swing(40)).isEqualTo(35);
     }
+
+    /** A bar that ends because the trip does says so; what is not in days has no such end. */
+    @Test
+    void anEndThatOnlyTheTripSetsIsTold() {
+        Bar bar = new Bar("cooling.cop", "2", "4", 9.5, 14);
+        TornadoChart days = new TornadoChart("", "", "days to empty", 11, 14, List.of(bar));
+        assertThat(days.lowWords(bar)).isEqualTo("2");
+        assertThat(days.highWords(bar)).isEqualTo("4, over 14 days");
+        TornadoChart percent =
+                new TornadoChart("", "", "lowest charge, %", 11, Double.POSITIVE_INFINITY, List.of(bar));
+        assertThat(percent.highWords(bar)).isEqualTo("4");
+    }
 }
