@@ -57,8 +57,7 @@ public final class BreakEvens {
             maps.put(
                     "break-even-" + (place + 1),
                     evens.map(
-                            title + "; " + slice.heading() + " "
-                                    + slice.values().get(place),
+                            title + "; " + KnobTitle.at(slice, place),
                             IntStream.range(0, table.rows())
                                     .filter(row -> slice.places().get(row) == wanted)
                                     .boxed()
@@ -81,7 +80,8 @@ public final class BreakEvens {
             }
             cells.add(line);
         }
-        return new BreakEven("Which option wins", title, x.heading(), y.heading(), xs, ys, option.values(), cells);
+        return new BreakEven(
+                "Which option wins", title, KnobTitle.axis(x), KnobTitle.axis(y), xs, ys, option.values(), cells);
     }
 
     private Cell winner(List<Integer> rows) {

@@ -97,9 +97,9 @@ public final class SweepCharts {
         }
         bands.add(HOLDS);
         return new LinesChart(
-                "What " + path(knob) + " brings",
+                "Days to empty, lowest charge and comfortable nights by " + KnobTitle.of(knob),
                 title + "; " + (bands.contains(FALLING) ? FALLING_WORDS : HOLDS_WORDS),
-                new XAxis(knob.heading(), Marks.NUMBERS, sorted.get(0), sorted.get(sorted.size() - 1)),
+                new XAxis(KnobTitle.axis(knob), Marks.NUMBERS, sorted.get(0), sorted.get(sorted.size() - 1)),
                 List.of(
                         new Panel(
                                 "days to empty", true, daysLines(knob, bands), Optional.of(new Bands(tripDays, bands))),
@@ -176,8 +176,8 @@ public final class SweepCharts {
         return new HeatMap(
                 "Days until the bank is empty" + (name.isEmpty() ? "" : ": " + name),
                 title,
-                x.heading(),
-                y.heading(),
+                KnobTitle.axis(x),
+                KnobTitle.axis(y),
                 xs,
                 ys,
                 days,
@@ -205,9 +205,5 @@ public final class SweepCharts {
                 .sorted()
                 .distinct()
                 .toList();
-    }
-
-    private static String path(Column knob) {
-        return knob.heading().replaceFirst(" \\(.*", "");
     }
 }

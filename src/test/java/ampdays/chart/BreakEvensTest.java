@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import ampdays.chart.BreakEven.Cell;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Winners worked out by hand on an invented sweep; no outside source. */
@@ -40,10 +42,42 @@ class BreakEvensTest {
                         List.of(false, true, true, true, false, false, false, false)),
                 "Trip");
         BreakEven map = maps.get("break-even");
-        assertThat(map.xLabel()).isEqualTo("trip.drive-hours (h/day)");
-        assertThat(map.yLabel()).isEqualTo("trip.parked-days");
+        assertThat(map.xLabel()).isEqualTo("driving (h/day)");
+        assertThat(map.yLabel()).isEqualTo("days parked in a row");
         assertThat(map.cells().get(0)).containsExactly(new Cell(1, true, NEVER), new Cell(0, true, NEVER));
         assertThat(map.cells().get(1)).containsExactly(new Cell(1, false, 5), new Cell(0, false, NEVER));
+    }
+
+    /** Heat, which changes slowest, gives a map for each of its values. */
+    @Test
+    void aThirdNumberGivesAMapForEachOfItsValues() {
+        SweepTable two = table(Collections.nCopies(8, 1.0), Collections.nCopies(8, false));
+        List<Column> columns = new ArrayList<>();
+        columns.add(new Column(
+                "weather-offset (K)",
+                List.of("0", "5"),
+                Stream.concat(Collections.nCopies(8, 0).stream(), Collections.nCopies(8, 1).stream())
+                        .toList()));
+        two.columns()
+                .forEach(column -> columns.add(new Column(column.heading(), column.values(), twice(column.places()))));
+        SweepTable three = new SweepTable(
+                columns,
+                twice(two.daysToEmpty()),
+                twice(two.holds()),
+                twice(two.lowestPercent()),
+                twice(two.comfortableNights()),
+                twice(two.prices()),
+                twice(two.massesKg()),
+                twice(two.panelsM2()),
+                "USD");
+        Map<String, BreakEven> maps = BreakEvens.of(three, "Trip");
+        assertThat(maps).containsOnlyKeys("break-even-1", "break-even-2");
+        assertThat(maps.get("break-even-1").subtitle()).isEqualTo("Trip; weather as in the file");
+        assertThat(maps.get("break-even-2").subtitle()).isEqualTo("Trip; all air 5 K hotter");
+    }
+
+    private static <T> List<T> twice(List<T> list) {
+        return Stream.concat(list.stream(), list.stream()).toList();
     }
 
     @Test

@@ -81,8 +81,7 @@ class ChancesChartsTest {
         TornadoChart days = new TornadoChart("", "", "days to empty", 11, 14, List.of(bar));
         assertThat(days.lowWords(bar)).isEqualTo("2");
         assertThat(days.highWords(bar)).isEqualTo("4, over 14 days");
-        TornadoChart percent =
-                new TornadoChart("", "", "lowest charge, %", 11, Double.POSITIVE_INFINITY, List.of(bar));
+        TornadoChart percent = new TornadoChart("", "", "lowest charge, %", 11, Double.POSITIVE_INFINITY, List.of(bar));
         assertThat(percent.highWords(bar)).isEqualTo("4");
     }
 }
