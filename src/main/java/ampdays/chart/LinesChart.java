@@ -25,19 +25,30 @@ public record LinesChart(String title, String subtitle, XAxis x, List<Panel> pan
         /** Months by name; x is in months from the start of the year, so that mid-January is 0.5. */
         MONTHS,
         /** Hours of the clock; x is 0 to 24. */
-        HOURS
+        HOURS,
+        /** Days of the calendar by name; x is in days. */
+        DATES,
+        /** Words side by side, at 0, 1, 2 …, with nothing between them. */
+        WORDS
     }
 
     /**
      * The horizontal axis.
      *
      * @param label with its unit; may be empty where the marks speak for themselves
+     * @param named of dates and words what is called what; empty for others
      */
-    public record XAxis(String label, Marks marks, double from, double to) {
+    public record XAxis(String label, Marks marks, double from, double to, List<Place> named) {
         public XAxis {
+            named = List.copyOf(named);
             if (!(from < to)) {
                 throw new IllegalArgumentException("the horizontal axis runs from " + from + " to " + to);
             }
+        }
+
+        /** Whose marks need no names. */
+        public XAxis(String label, Marks marks, double from, double to) {
+            this(label, marks, from, to, List.of());
         }
 
         /** Months of a year from the first to the last, 1 to 12. */
@@ -50,6 +61,9 @@ public record LinesChart(String title, String subtitle, XAxis x, List<Panel> pan
             return new XAxis("", Marks.HOURS, 0, 24);
         }
     }
+
+    /** A place on the horizontal axis that has a name. */
+    public record Place(double at, String word) {}
 
     /**
      * Lines that share a vertical axis.

@@ -1,10 +1,6 @@
 package ampdays.chart;
 
-import ampdays.chart.LinesChart.Bands;
-import ampdays.chart.LinesChart.Line;
 import ampdays.chart.LinesChart.Marks;
-import ampdays.chart.LinesChart.Panel;
-import ampdays.chart.LinesChart.XAxis;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.ArrayList;
@@ -19,20 +15,16 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
- * The charts of a sweep by file name: over one numeric knob, lines; over two, a heat map. A further knob of words, such as
- * the option, gives a line or a map for each of its values, and options over two knobs or three a map of who wins. Other
+ * The charts of a sweep by file name: over one knob, lines, or points where it takes words; over two numeric ones, a heat
+ * map. A further knob of words, such as the option, gives a line or a map for each of its values, and options over two knobs or three a map of who wins. Other
  * sweeps have none.
  */
 public final class SweepCharts {
     private static final int MOST_LINES = 8;
     private static final int MOST_CELLS = 250_000;
 
-    /** Bands over the days to empty. */
-    private static final String FALLING = "falling";
-
-    private static final String HOLDS = "holds";
-    private static final String HOLDS_WORDS = "holds: not empty within the trip";
-    private static final String FALLING_WORDS = "falling: not empty within the trip, but lower day by day";
+    /** More words have no room below a chart. */
+    private static final int MOST_WORDS = 24;
 
     private final SweepTable table;
     private final String title;
@@ -62,9 +54,8 @@ public final class SweepCharts {
         int lines = charts.words.isEmpty() ? 1 : charts.words.get(0).values().size();
         boolean fits = charts.words.size() <= 1 && lines <= MOST_LINES && table.rows() <= MOST_CELLS;
         SortedMap<String, ChartModel> models = new TreeMap<>(BreakEvens.of(table, title));
-        if (fits && charts.numeric.size() == 1) {
-            models.put("lines", charts.lines());
-        } else if (fits && charts.numeric.size() == 2 && charts.isWholeGrid(lines)) {
+        charts.overOneKnob().ifPresent(chart -> models.put("lines", chart));
+        if (fits && charts.numeric.size() == 2 && charts.isWholeGrid(lines)) {
             for (int place = 0; place < lines; place++) {
                 models.put(lines == 1 ? "days-to-empty" : "days-to-empty-" + (place + 1), charts.map(place));
             }
@@ -88,71 +79,30 @@ public final class SweepCharts {
         return words.isEmpty() || words.get(0).places().get(row) == place;
     }
 
-    private ChartModel lines() {
-        Column knob = numeric.get(0);
-        List<Double> sorted = sorted(knob);
-        List<String> bands = new ArrayList<>();
-        if (IntStream.range(0, table.rows()).anyMatch(this::falls)) {
-            bands.add(FALLING);
+    /** Over the one number, or where there is none over words or dates; another knob of words gives the lines. */
+    private Optional<LinesChart> overOneKnob() {
+        int knobs = numeric.size() + words.size();
+        if (knobs < 1 || knobs > 2 || numeric.size() > 1 || table.rows() > MOST_CELLS) {
+            return Optional.empty();
         }
-        bands.add(HOLDS);
-        return new LinesChart(
-                "Days to empty, lowest charge and comfortable nights by " + KnobTitle.of(knob),
-                title + "; " + (bands.contains(FALLING) ? FALLING_WORDS : HOLDS_WORDS),
-                new XAxis(KnobTitle.axis(knob), Marks.NUMBERS, sorted.get(0), sorted.get(sorted.size() - 1)),
-                List.of(
-                        new Panel(
-                                "days to empty", true, daysLines(knob, bands), Optional.of(new Bands(tripDays, bands))),
-                        new Panel("lowest charge, %", true, lines(knob, table.lowestPercent())),
-                        new Panel("comfortable nights", true, lines(knob, table.comfortableNights()))));
+        Column knob = numeric.isEmpty() ? alongWords() : numeric.get(0);
+        Optional<Column> beside =
+                words.stream().filter(column -> !column.equals(knob)).findFirst();
+        boolean fits =
+                beside.map(column -> column.values().size() <= MOST_LINES).orElse(true);
+        KnobAxis axis = KnobAxis.of(knob);
+        boolean hasRoom = axis.axis().marks() != Marks.WORDS || knob.values().size() <= MOST_WORDS;
+        return fits && hasRoom
+                ? Optional.of(new SweepLines(table, knob, beside, axis).chart(title, tripDays))
+                : Optional.empty();
     }
 
-    private boolean falls(int row) {
-        return table.isPossible(row)
-                && !table.holds().get(row)
-                && Double.isNaN(table.daysToEmpty().get(row));
-    }
-
-    private List<Line> daysLines(Column knob, List<String> bands) {
-        List<Line> lines = lines(knob, table.daysToEmpty());
-        List<Line> banded = new ArrayList<>();
-        for (int place = 0; place < lines.size(); place++) {
-            Line line = lines.get(place);
-            banded.add(new Line(
-                    line.label(),
-                    line.x(),
-                    line.y(),
-                    rows(knob, place).stream()
-                            .map(row -> table.holds().get(row)
-                                    ? bands.indexOf(HOLDS)
-                                    : falls(row) ? bands.indexOf(FALLING) : Bands.NONE)
-                            .toList()));
-        }
-        return banded;
-    }
-
-    private List<Line> lines(Column knob, List<Double> metric) {
-        List<Line> lines = new ArrayList<>();
-        for (int place = 0; place < names().size(); place++) {
-            List<Integer> rows = rows(knob, place);
-            lines.add(new Line(
-                    names().get(place),
-                    rows.stream()
-                            .map(row -> knob.number(knob.places().get(row)))
-                            .toList(),
-                    rows.stream().map(metric::get).toList()));
-        }
-        return lines;
-    }
-
-    /** The rows of one line, by the values of the knob. */
-    private List<Integer> rows(Column knob, int place) {
-        return IntStream.range(0, table.rows())
-                .filter(row -> isOf(row, place))
-                .boxed()
-                .sorted(Comparator.comparingDouble(
-                        row -> knob.number(knob.places().get(row))))
-                .toList();
+    /** The last of the knobs of words that is not the option, if there is one. */
+    private Column alongWords() {
+        return words.stream()
+                .filter(column -> !column.heading().equals("option"))
+                .reduce((first, second) -> second)
+                .orElse(words.get(0));
     }
 
     private ChartModel map(int place) {

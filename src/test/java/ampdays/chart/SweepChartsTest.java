@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.chart.LinesChart.Bands;
 import ampdays.chart.LinesChart.Line;
+import ampdays.chart.LinesChart.Marks;
 import ampdays.chart.LinesChart.Panel;
+import ampdays.chart.LinesChart.Place;
+import ampdays.chart.LinesChart.XAxis;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What the charts of a sweep say, on invented sweeps; no outside source. */
@@ -65,5 +69,70 @@ class SweepChartsTest {
                 List.of(true, false, false),
                 List.of(40.0, 4.0, 4.0));
         assertThat(days(table).bands().orElseThrow().from()).isEqualTo(21);
+    }
+
+    @Test
+    void wordsStandSideBySideWithALineForEachOption() {
+        SweepTable table = table(
+                List.of(
+                        new Column("option", List.of("as it is", "more"), List.of(0, 0, 1, 1)),
+                        new Column("cabin.covers", List.of("reflective", "none"), List.of(0, 1, 0, 1))),
+                List.of(6.0, 5.0, NEVER, 9.0),
+                List.of(false, false, true, false),
+                List.of(4.0, 4.0, 30.0, 4.0));
+        LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
+        assertThat(chart.title()).isEqualTo("Days to empty, lowest charge and comfortable nights by window covers");
+        assertThat(chart.x())
+                .isEqualTo(new XAxis(
+                        "window covers",
+                        Marks.WORDS,
+                        -0.5,
+                        1.5,
+                        List.of(new Place(0, "reflective"), new Place(1, "none"))));
+        assertThat(days(table).lines())
+                .containsExactly(
+                        new Line("as it is", List.of(0.0, 1.0), List.of(6.0, 5.0)),
+                        new Line("more", List.of(0.0, 1.0), List.of(NEVER, 9.0), List.of(0, -1)));
+    }
+
+    /** 15 June to 8 July are 23 days, 1 July is the 16th of them; the calendar. */
+    @Test
+    void datesStandInTheOrderOfTime() {
+        SweepTable table = table(
+                List.of(new Column("trip.start", List.of("07-08", "06-15", "07-01"), List.of(0, 1, 2))),
+                List.of(5.0, 7.0, 6.0),
+                List.of(false, false, false),
+                List.of(4.0, 4.0, 4.0));
+        LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
+        assertThat(chart.x().marks()).isEqualTo(Marks.DATES);
+        assertThat(chart.x().named()).extracting(Place::word).containsExactly("8 Jul", "15 Jun", "1 Jul");
+        Line line = days(table).lines().get(0);
+        assertThat(line.y()).containsExactly(7.0, 6.0, 5.0);
+        assertThat(line.x().get(1) - line.x().get(0)).isEqualTo(16);
+        assertThat(line.x().get(2) - line.x().get(0)).isEqualTo(23);
+    }
+
+    /** Dates of which only some name their year have no order. */
+    @Test
+    void datesOfTwoKindsAreWords() {
+        SweepTable table = table(
+                List.of(new Column("trip.start", List.of("07-08", "2024-06-15"), List.of(0, 1))),
+                List.of(5.0, 7.0),
+                List.of(false, false),
+                List.of(4.0, 4.0));
+        LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
+        assertThat(chart.x().marks()).isEqualTo(Marks.WORDS);
+    }
+
+    @Test
+    void moreWordsThanHaveRoomGiveNoChart() {
+        List<String> words = IntStream.range(0, 25).mapToObj(i -> "word " + i).toList();
+        SweepTable table = table(
+                List.of(new Column(
+                        "option", words, IntStream.range(0, 25).boxed().toList())),
+                Collections.nCopies(25, 5.0),
+                Collections.nCopies(25, false),
+                Collections.nCopies(25, 4.0));
+        assertThat(SweepCharts.of(table, "Trip", 14)).isEmpty();
     }
 }

@@ -1,8 +1,10 @@
 package ampdays.chart.jfree;
 
+import ampdays.chart.LinesChart.Place;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
@@ -118,6 +120,19 @@ final class Axes {
         }
         at.add(last);
         return new MarkedAxis(from, to, at, at.stream().map(Axes::plain).toList(), style);
+    }
+
+    /** Places by their names, at most so many; names too near to the one before are left out. */
+    MarkedAxis named(double from, double to, List<Place> named, int most) {
+        List<Double> at = new ArrayList<>();
+        List<String> words = new ArrayList<>();
+        named.stream().sorted(Comparator.comparingDouble(Place::at)).forEach(place -> {
+            if (at.isEmpty() || place.at() - at.get(at.size() - 1) >= (to - from) / most) {
+                at.add(place.at());
+                words.add(place.word());
+            }
+        });
+        return new MarkedAxis(from, to, at, words, style);
     }
 
     /** Sources up and uses down; both sides are told without a sign. */

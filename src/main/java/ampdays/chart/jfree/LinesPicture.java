@@ -14,6 +14,8 @@ record LinesPicture(LinesChart chart) implements Picture {
     private static final double TALL_ALONE = 320;
     private static final double TALL = 190;
     private static final int MARKS_PER_LINE = 3;
+    private static final int MOST_MARKED_DATES = 24;
+    private static final double ROOM_PER_DATE = 70;
 
     @Override
     public int width() {
@@ -25,7 +27,11 @@ record LinesPicture(LinesChart chart) implements Picture {
         int panels = chart.panels().size();
         double words = chart.x().label().isEmpty() ? 34 : 54;
         double tall = chart.panels().stream().mapToDouble(this::tall).sum();
-        return (int) (TOP + tall + (panels - 1) * GAP + words);
+        return (int) (TOP + tall + (panels - 1) * GAP + words + (isOfWords() ? WordPoints.SECOND_LINE : 0));
+    }
+
+    private boolean isOfWords() {
+        return chart.x().marks() == LinesChart.Marks.WORDS;
     }
 
     private double tall(LinesChart.Panel panel) {
@@ -61,7 +67,9 @@ record LinesPicture(LinesChart chart) implements Picture {
         Axes axes = new Axes(pen.style());
         Optional<BandedScale> banded = model.bands().map(bands -> new BandedScale(model, bands, valuesTall()));
         Panel panel = new Panel(
-                area, xAxis(axes), banded.map(scale -> scale.axis(axes)).orElseGet(() -> yAxis(axes, model)));
+                area,
+                xAxis(axes, area.getWidth()),
+                banded.map(scale -> scale.axis(axes)).orElseGet(() -> yAxis(axes, model)));
         if (!last) {
             panel.withoutWordsBelow();
         }
@@ -72,26 +80,51 @@ record LinesPicture(LinesChart chart) implements Picture {
             int of = look;
             places.add(
                     banded.map(scale -> scale.places(of)).orElse(lines.get(look).y()));
-            panel.line(lines.get(look).x(), places.get(look), look);
+            if (!isOfWords()) {
+                panel.line(lines.get(look).x(), places.get(look), look);
+            }
         }
         panel.draw(pen.graphics());
         pen.write(model.yLabel(), 16, area.getMinY() - 14, pen.style().label(), Style.WORDS);
 
         List<EndOfLine> ends = new ArrayList<>();
+        WordPoints points = new WordPoints(pen, panel, chart.x().named().size(), lines.size());
         for (int look = 0; look < lines.size(); look++) {
             LinesChart.Line line = lines.get(look);
             List<Double> y = places.get(look);
             int end = lastValue(y);
-            if (end >= 0) {
-                double stagger = (look + 0.5) / lines.size();
-                Marks.along(pen.graphics(), panel, line.x(), y, look, MARKS_PER_LINE, stagger);
-                if (!line.label().isEmpty()) {
-                    ends.add(new EndOfLine(
-                            line.label(), "", look, panel.x(line.x().get(end)), panel.y(y.get(end))));
-                }
+            if (end < 0) {
+                continue;
+            }
+            double x = isOfWords()
+                    ? points.x(line.x().get(end), look)
+                    : panel.x(line.x().get(end));
+            if (isOfWords()) {
+                points.draw(line, y, look);
+            } else {
+                marks(pen, panel, line, y, look, lines.size());
+            }
+            if (!line.label().isEmpty()) {
+                ends.add(new EndOfLine(line.label(), "", look, x, panel.y(y.get(end))));
             }
         }
+        if (isOfWords() && last) {
+            WordPoints.words(pen, area, chart.x().named());
+        }
         EndOfLine.draw(pen, area, room, ends);
+    }
+
+    /** At each date where they are few, else here and there. */
+    private void marks(Pen pen, Panel panel, LinesChart.Line line, List<Double> y, int look, int looks) {
+        boolean each = chart.x().marks() == LinesChart.Marks.DATES && y.size() <= MOST_MARKED_DATES;
+        for (int i = 0; each && i < y.size(); i++) {
+            if (Double.isFinite(y.get(i))) {
+                Marks.draw(pen.graphics(), look, panel.x(line.x().get(i)), panel.y(y.get(i)));
+            }
+        }
+        if (!each) {
+            Marks.along(pen.graphics(), panel, line.x(), y, look, MARKS_PER_LINE, (look + 0.5) / looks);
+        }
     }
 
     private MarkedAxis yAxis(Axes axes, LinesChart.Panel model) {
@@ -114,12 +147,14 @@ record LinesPicture(LinesChart chart) implements Picture {
         return end;
     }
 
-    private MarkedAxis xAxis(Axes axes) {
+    private MarkedAxis xAxis(Axes axes, double wide) {
         LinesChart.XAxis x = chart.x();
         return switch (x.marks()) {
             case NUMBERS -> axes.numbers(x.from(), x.to(), 10, false);
             case MONTHS -> axes.months(x.from(), x.to());
             case HOURS -> axes.hours();
+            case DATES -> axes.named(x.from(), x.to(), x.named(), (int) (wide / ROOM_PER_DATE));
+            case WORDS -> axes.named(x.from(), x.to(), List.of(), 1);
         };
     }
 }

@@ -33,6 +33,11 @@ public final class ChartGallery {
             models.put("weather-months", months());
             models.put("weather-hours", hours());
             models.put("sweep-bands", bands());
+            models.put(
+                    "sweep-words",
+                    words(IntStream.range(0, 12)
+                            .mapToObj(i -> "insulated covers " + i)
+                            .toList()));
         }
         new ChartRenderer().writeAll(models, Path.of(args[0]));
     }
@@ -113,6 +118,31 @@ public final class ChartGallery {
                                 banded("second alternator", x, List.of(4.0, NO, NO, NO), List.of(-1, 1, 1, 1)),
                                 banded("impossible from 600", x, List.of(3.0, 4.0, NO, NO), List.of(-1, -1, -1, -1))),
                         Optional.of(new LinesChart.Bands(14, List.of("falling", "holds"))))));
+    }
+
+    /** Points over words. */
+    static LinesChart words(List<String> words) {
+        List<Double> x =
+                IntStream.range(0, words.size()).mapToObj(i -> (double) i).toList();
+        return new LinesChart(
+                "What words bring",
+                "invented days",
+                new LinesChart.XAxis(
+                        "window covers",
+                        LinesChart.Marks.WORDS,
+                        -0.5,
+                        words.size() - 0.5,
+                        IntStream.range(0, words.size())
+                                .mapToObj(i -> new LinesChart.Place(i, words.get(i)))
+                                .toList()),
+                List.of(new LinesChart.Panel(
+                        "days to empty",
+                        true,
+                        List.of(
+                                new LinesChart.Line(
+                                        "one", x, x.stream().map(i -> 3 + i).toList()),
+                                new LinesChart.Line(
+                                        "two", x, x.stream().map(i -> 9 - i).toList())))));
     }
 
     private static LinesChart.Line banded(String label, List<Double> x, List<Double> y, List<Integer> bands) {

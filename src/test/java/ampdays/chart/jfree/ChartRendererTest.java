@@ -11,6 +11,7 @@ import ampdays.chart.DriveChart;
 import ampdays.chart.EnergyBalance;
 import ampdays.chart.EnergyDays;
 import ampdays.chart.InventedComparison;
+import ampdays.chart.LinesChart;
 import ampdays.chart.OperatingPoints;
 import ampdays.chart.SocChart;
 import ampdays.study.Comparison;
@@ -95,6 +96,31 @@ class ChartRendererTest {
         assertThat(y(picture, "holds")).isLessThan(y(picture, "falling"));
         assertThat(y(picture, "falling")).isLessThan(y(picture, "14"));
         assertThat(y(picture, "as it is")).isBetween(y(picture, "10"), y(picture, "5"));
+    }
+
+    @Test
+    void wordsAndDatesAreNamedBelow() throws Exception {
+        List<String> words = List.of("reflective", "none", "a name so long that it takes a second line and more");
+        assertThat(texts(renderer.svg(ChartGallery.words(words), "words"))).contains("reflective", "none", "one");
+        LinesChart dates = new LinesChart(
+                "title",
+                "subtitle",
+                new LinesChart.XAxis(
+                        "first day",
+                        LinesChart.Marks.DATES,
+                        0,
+                        23,
+                        List.of(
+                                new LinesChart.Place(23, "8 Jul"),
+                                new LinesChart.Place(0, "15 Jun"),
+                                new LinesChart.Place(0.5, "too near"))),
+                List.of(new LinesChart.Panel(
+                        "days",
+                        true,
+                        List.of(new LinesChart.Line("one", List.of(0.0, 0.5, 23.0), List.of(3.0, 2.0, 1.0))))));
+        assertThat(texts(renderer.svg(dates, "dates")))
+                .contains("15 Jun", "8 Jul")
+                .doesNotContain("too near");
     }
 
     private static double y(Document picture, String words) {
