@@ -40,7 +40,9 @@ public final class BreakEvens {
                 && options.get(0).values().size() <= BreakEven.MOST_OPTIONS
                 && numeric.size() + 1 == table.columns().size();
         long rows = table.columns().stream().mapToLong(c -> c.values().size()).reduce(1, (a, b) -> a * b);
-        if (!fits || rows != table.rows() || numeric.size() < 2 || numeric.size() > 3) {
+        boolean differ =
+                numeric.stream().allMatch(column -> SweepCharts.sorted(column).size() > 1);
+        if (!fits || !differ || rows != table.rows() || numeric.size() < 2 || numeric.size() > 3) {
             return maps;
         }
         int last = numeric.size() - 1;

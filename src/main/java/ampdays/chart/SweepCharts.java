@@ -66,8 +66,8 @@ public final class SweepCharts {
     private boolean isWholeGrid(int lines) {
         return table.rows()
                 == (long) lines
-                        * numeric.get(0).values().size()
-                        * numeric.get(1).values().size();
+                        * sorted(numeric.get(0)).size()
+                        * sorted(numeric.get(1)).size();
     }
 
     /** Names of the lines; one without a name when nothing but the one knob was varied. */
@@ -86,6 +86,9 @@ public final class SweepCharts {
             return Optional.empty();
         }
         Column knob = numeric.isEmpty() ? alongWords() : numeric.get(0);
+        if (knob.isNumeric() && sorted(knob).size() < 2) {
+            return Optional.empty();
+        }
         Optional<Column> beside =
                 words.stream().filter(column -> !column.equals(knob)).findFirst();
         boolean fits =

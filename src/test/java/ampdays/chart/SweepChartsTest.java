@@ -135,4 +135,14 @@ class SweepChartsTest {
                 Collections.nCopies(25, 4.0));
         assertThat(SweepCharts.of(table, "Trip", 14)).isEmpty();
     }
+
+    @Test
+    void oneNumberWrittenInTwoWaysGivesNoChart() {
+        SweepTable table = table(
+                List.of(new Column("battery.capacity (Ah)", List.of("200", "200.0"), List.of(0, 1))),
+                List.of(5.0, 5.0),
+                List.of(false, false),
+                List.of(4.0, 4.0));
+        assertThat(SweepCharts.of(table, "Trip", 14)).isEmpty();
+    }
 }

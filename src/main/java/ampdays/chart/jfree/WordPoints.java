@@ -51,7 +51,7 @@ final class WordPoints {
         for (int i = 0; i < named.size(); i++) {
             String word = named.get(i).word();
             String first = start(pen, word, font, slot - GAP);
-            centred(pen, first, area.getX() + (i + 0.5) * slot, area.getMaxY() + 16, font);
+            centred(pen, pen.fit(first, font, slot - GAP), area.getX() + (i + 0.5) * slot, area.getMaxY() + 16, font);
             String rest = word.substring(first.length()).strip();
             centred(
                     pen,
