@@ -50,14 +50,11 @@ record LinesPicture(LinesChart chart) implements Picture {
                 .toList();
         double room = EndOfLine.room(pen, names, List.of());
         double top = TOP;
-        for (LinesChart.Panel panel : chart.panels()) {
+        for (int i = 0; i < chart.panels().size(); i++) {
+            LinesChart.Panel panel = chart.panels().get(i);
             Rectangle2D area = new Rectangle2D.Double(LEFT, top, width() - LEFT - room, tall(panel));
-            panel(
-                    pen,
-                    panel,
-                    area,
-                    room,
-                    panel == chart.panels().get(chart.panels().size() - 1));
+            boolean last = i == chart.panels().size() - 1;
+            panel(pen, panel, area, room, last);
             top += tall(panel) + GAP;
         }
         pen.write(chart.x().label(), LEFT, height() - 14, pen.style().label(), Style.WORDS);
