@@ -113,7 +113,8 @@ final class SweepCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Folder for the results; without it, a folder in out/NAME/ named after the knobs.")
+            description = "Folder for the results; without it, a folder in out/NAME/ named after the knobs and"
+                    + " the ends of their numbers.")
     private Path out;
 
     @Override
@@ -274,15 +275,24 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private String folderName(Grid grid) {
-        if (!named.isEmpty()) {
-            return "sweep-" + Outputs.fileName(named);
-        }
-        if (breakEven) {
-            return "break-even";
-        }
+        return !named.isEmpty()
+                ? "sweep-" + Outputs.fileName(named)
+                : breakEven ? "break-even" : folderName(grid.knobs());
+    }
+
+    static String folderName(List<Knob> knobs) {
         String name = "sweep-"
-                + grid.knobs().stream().map(Knob::path).map(Outputs::fileName).collect(Collectors.joining("-"));
+                + knobs.stream().map(SweepCommand::ends).map(Outputs::fileName).collect(Collectors.joining("-"));
         return name.length() <= LONGEST_NAME ? name : name.substring(0, LONGEST_NAME);
+    }
+
+    /** A knob with its first and last number, such as {@code battery.capacity 200 800 Ah}. */
+    private static String ends(Knob knob) {
+        int last = knob.values().size() - 1;
+        return !knob.isNumber()
+                ? knob.path()
+                : knob.path() + " " + (last == 0 ? "" : knob.cell(0) + " ")
+                        + knob.values().get(last);
     }
 
     private static String rows(long rows) {

@@ -21,6 +21,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 
 /**
@@ -44,6 +46,10 @@ public final class SweepFiles implements AutoCloseable {
     private static final String STUDY = "sweep.json";
     private static final String PARTIAL_STUDY = "sweep.partial.json";
     private static final CSVFormat FORMAT = CSVFormat.DEFAULT;
+
+    /** What is made from a finished table. */
+    private static final Pattern MADE_FROM_TABLE =
+            Pattern.compile("front\\.csv|(?:lines|front|(?:days-to-empty|break-even)(?:-\\d+)?)\\.(?:svg|png)");
 
     private final Path folder;
     private final ScenarioFile file;
@@ -107,6 +113,16 @@ public final class SweepFiles implements AutoCloseable {
         Path partial = folder.resolve(PARTIAL_TABLE);
         Optional<String> begun = text(PARTIAL_STUDY);
         boolean rowsAreThere = begun.isPresent() && Files.exists(partial);
+        boolean cutOffAtTheEnd = begun.isPresent() && !Files.exists(partial);
+        boolean finished = Files.exists(folder.resolve(TABLE));
+        Optional<String> finishedStudy = cutOffAtTheEnd ? begun : text(STUDY);
+        if (finished && !finishedStudy.equals(Optional.of(study))) {
+            long rows = rows(folder.resolve(TABLE));
+            throw refused(
+                    folder.resolve(TABLE),
+                    "has " + rows + (rows == 1 ? " row" : " rows") + " of a sweep of other values, or of this scenario"
+                            + " or weather before a change. Give another --out, or delete it to begin again.");
+        }
         if (!resume && rowsAreThere && rows(partial) > 0) {
             throw refused(
                     partial,
@@ -119,10 +135,7 @@ public final class SweepFiles implements AutoCloseable {
                     "was begun with another scenario, weather or values to vary; its rows and new ones do not belong"
                             + " together. Delete it to begin again.");
         }
-        if (resume
-                && !rowsAreThere
-                && text(begun.isPresent() ? PARTIAL_STUDY : STUDY).equals(Optional.of(study))
-                && Files.exists(folder.resolve(TABLE))) {
+        if (resume && !rowsAreThere && finished) {
             return grid.rows();
         }
         return open(partial, resume && rowsAreThere);
@@ -169,9 +182,22 @@ public final class SweepFiles implements AutoCloseable {
         WholeFile.writeText(folder.resolve(STUDY), study);
     }
 
-    /** Closes the table and gives the files their final names; all rows must be there. */
+    /**
+     * Closes the table and gives the files their final names; all rows must be there. What was made from an earlier table
+     * is taken away.
+     */
     public void finish() throws IOException {
         close();
+        List<Path> old;
+        try (Stream<Path> files = Files.list(folder)) {
+            old = files.filter(file -> MADE_FROM_TABLE
+                            .matcher(file.getFileName().toString())
+                            .matches())
+                    .toList();
+        }
+        for (Path made : old) {
+            Files.delete(made);
+        }
         Path partial = folder.resolve(PARTIAL_TABLE);
         if (Files.exists(partial)) {
             Files.move(partial, folder.resolve(TABLE), StandardCopyOption.REPLACE_EXISTING);

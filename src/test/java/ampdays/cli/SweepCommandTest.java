@@ -2,6 +2,10 @@ package ampdays.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ampdays.io.InputException;
+import ampdays.io.ScenarioReader;
+import ampdays.scenario.KnobText;
+import ampdays.scenario.ScenarioFile;
 import java.io.File;
 import java.io.IOException;
 import java.io.Reader;
@@ -179,6 +183,66 @@ class SweepCommandTest extends CommandRun {
         assertThat(partial).doesNotExist();
         assertThat(sweep(killed, "--vary", MANY, "--resume")).isZero();
         assertThat(killed.resolve("sweep.csv")).hasSameBinaryContentAs(whole.resolve("sweep.csv"));
+    }
+
+    /** Of a finished sweep nothing is lost to another; the same again takes away what it does not make this time. */
+    @Test
+    void aFinishedSweepGivesWayOnlyToItself() throws IOException {
+        String[] old = {"--vary", "battery.capacity=300, 600 Ah", "--vary", "option=as it is, more solar"};
+        String[] other = {"--vary", "battery.capacity=200, 300, 400 Ah"};
+        assertThat(sweep(
+                        folder,
+                        Stream.concat(Stream.of(old), Stream.of("--front")).toArray(String[]::new)))
+                .as(err.toString())
+                .isZero();
+        Path own = Files.writeString(folder.resolve("front-door.csv"), "not of a sweep");
+        assertThat(folder.resolve("front.csv")).exists();
+        byte[] table = Files.readAllBytes(folder.resolve("sweep.csv"));
+        byte[] study = Files.readAllBytes(folder.resolve("sweep.json"));
+        for (String resume : List.of("", "--resume")) {
+            String[] words = Stream.concat(Stream.of(other), Stream.of(resume))
+                    .filter(word -> !word.isEmpty())
+                    .toArray(String[]::new);
+            err.getBuffer().setLength(0);
+            assertThat(sweep(folder, words)).isEqualTo(2);
+            assertThat(err.toString().strip())
+                    .isEqualTo(folder.resolve("sweep.csv")
+                            + ": has 4 rows of a sweep of other values, or of this scenario or weather before a change."
+                            + " Give another --out, or delete it to begin again.");
+        }
+        assertThat(folder.resolve("sweep.csv")).hasBinaryContent(table);
+        assertThat(folder.resolve("sweep.json")).hasBinaryContent(study);
+        assertThat(folder.resolve("front.csv")).exists();
+        assertThat(sweep(folder, old)).as(err.toString()).isZero();
+        assertThat(folder.resolve("sweep.csv")).hasBinaryContent(table);
+        assertThat(folder).isDirectoryContaining(file -> file.endsWith("lines.svg"));
+        assertThat(folder)
+                .isDirectoryNotContaining(file -> file.getFileName().toString().startsWith("front."));
+        Files.delete(folder.resolve("sweep.csv"));
+        assertThat(sweep(folder, "--vary", "option=more solar"))
+                .as(err.toString())
+                .isZero();
+        try (Stream<Path> left = Files.list(folder)) {
+            assertThat(left).containsExactlyInAnyOrder(own, folder.resolve("sweep.csv"), folder.resolve("sweep.json"));
+        }
+    }
+
+    /** Sweeps over the same knobs, such as two examples of the README, do not meet in one folder. */
+    @Test
+    void foldersAreNamedAfterTheEndsOfNumbers() throws IOException, InputException {
+        ScenarioFile file = ScenarioReader.read(Path.of(DEMO));
+        assertThat(List.of(
+                        "battery.capacity=200..800 Ah step 50 Ah",
+                        "battery.capacity=300..900 Ah step 100 Ah",
+                        "solar.power=0.4, 0.75 kW",
+                        "trip.reserve=20 %"))
+                .extracting(knob ->
+                        SweepCommand.folderName(List.of(KnobText.read(knob, file), KnobText.read("option=all", file))))
+                .containsExactly(
+                        "sweep-battery-capacity-200-800-ah-option",
+                        "sweep-battery-capacity-300-900-ah-option",
+                        "sweep-solar-power-0-4-0-75-kw-option",
+                        "sweep-trip-reserve-20-option");
     }
 
     private static Process child(Path into) throws IOException {
