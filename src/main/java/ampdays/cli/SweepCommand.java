@@ -15,6 +15,7 @@ import ampdays.scenario.BreakEvenGrid;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
 import ampdays.scenario.KnobText;
+import ampdays.scenario.OverriddenOptions;
 import ampdays.scenario.Parts;
 import ampdays.scenario.ScenarioFile;
 import ampdays.scenario.Variant;
@@ -141,6 +142,8 @@ final class SweepCommand implements Callable<Integer> {
                 Interruption interruption = new Interruption()) {
             long done = run(loaded, grid, files, interruption);
             loaded.remarks().forEach(spec.commandLine().getErr()::println);
+            OverriddenOptions.remarks(loaded.file(), grid)
+                    .forEach(spec.commandLine().getErr()::println);
             if (done < grid.rows()) {
                 PrintWriter err = spec.commandLine().getErr();
                 err.println(number("Stopped after %,d of ", done) + rows(grid.rows()) + ". They are in "

@@ -41,6 +41,10 @@ public final class SweepSummary {
                 lines.add("  (" + shown.size() + " of "
                         + number("%,d", column.values().size()) + " values are shown)");
             }
+            SweepLines along = new SweepLines(table, column);
+            if (!column.isNumeric()) {
+                along.equalValues().forEach(sentence -> lines.add("  " + sentence));
+            }
         }
         return lines;
     }
