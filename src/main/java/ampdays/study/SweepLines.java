@@ -4,13 +4,27 @@ import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** What the rows of a sweep tell that differ in one knob alone. */
+/**
+ * What the rows of a sweep tell that differ in one knob alone: values that make no difference, and places where the
+ * outcome turns.
+ */
 final class SweepLines {
+    /** Days to empty that are no further apart count as equal. */
+    private static final double EQUAL_DAYS = 0.1;
+
+    private static final double HOLDS = Double.MAX_VALUE;
+    private static final double NOT_EMPTY = Double.MAX_VALUE / 2;
+
     private final SweepTable table;
     private final Column column;
     /** A row for each value of the column, in its order. */
@@ -75,5 +89,81 @@ final class SweepLines {
                                 table.panelsM2())
                         .stream()
                         .allMatch(metric -> metric.get(one).equals(metric.get(other)));
+    }
+
+    /** Where from one row to another, with a larger value, the outcome goes against its way along the rest of the line. */
+    private record Turn(int from, int to, boolean worse, double size) {}
+
+    /** A sentence when along the numbers of the column the outcome gets both better and worse. */
+    Optional<String> turn() {
+        List<Turn> turns =
+                lines.stream().map(this::turn).flatMap(Optional::stream).toList();
+        return turns.stream().max(Comparator.comparingDouble(Turn::size)).map(most -> sentence(most, turns.size()));
+    }
+
+    private Optional<Turn> turn(int... rows) {
+        int[] rising = IntStream.of(rows)
+                .filter(table::isPossible)
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        row -> column.number(column.places().get(row))))
+                .mapToInt(Integer::intValue)
+                .toArray();
+        Optional<Turn> better = largest(false, this::score, rising);
+        Optional<Turn> worse = largest(true, row -> -score(row), rising);
+        return better.isEmpty() || worse.isEmpty()
+                ? Optional.empty()
+                : better.get().size() < worse.get().size() ? better : worse;
+    }
+
+    /** The largest rise of a score along rows, if it is more than nothing. */
+    private static Optional<Turn> largest(boolean worse, IntToDoubleFunction score, int... rows) {
+        Optional<Turn> largest = Optional.empty();
+        int lowest = 0;
+        for (int i = 1; i < rows.length; i++) {
+            double rise = score.applyAsDouble(rows[i]) - score.applyAsDouble(rows[lowest]);
+            if (rise > largest.map(Turn::size).orElse(EQUAL_DAYS)) {
+                largest = Optional.of(new Turn(rows[lowest], rows[i], worse, rise));
+            }
+            lowest = rise < 0 ? i : lowest;
+        }
+        return largest;
+    }
+
+    private double score(int row) {
+        double days = table.daysToEmpty().get(row);
+        return table.holds().get(row) ? HOLDS : Double.isNaN(days) ? NOT_EMPTY : days;
+    }
+
+    private String sentence(Turn turn, int count) {
+        String others = table.columns().stream()
+                .filter(other -> other != column)
+                .map(other -> value(other, other.places().get(turn.from())))
+                .collect(Collectors.joining(", "));
+        return "More is not always " + (turn.worse() ? "better" : "worse") + ": at "
+                + value(column, column.places().get(turn.from())) + " it " + outcome(turn.from()) + ", at "
+                + column.values().get(column.places().get(turn.to())) + unit(column) + " it " + outcome(turn.to())
+                + (others.isEmpty() ? "" : "; with " + others)
+                + (lines.size() == 1
+                        ? "."
+                        : String.format(Locale.ROOT, ". So in %,d of %,d places.", count, lines.size()));
+    }
+
+    private String outcome(int row) {
+        double days = table.daysToEmpty().get(row);
+        return table.holds().get(row)
+                ? "holds"
+                : Double.isNaN(days)
+                        ? "is not empty but falls"
+                        : String.format(Locale.ROOT, "is empty after %.1f days", days);
+    }
+
+    private static String value(Column column, int place) {
+        return column.heading().replaceFirst(" \\(.*", "") + " "
+                + column.values().get(place) + unit(column);
+    }
+
+    private static String unit(Column column) {
+        return column.heading().contains(" (") ? column.heading().replaceFirst(".*? \\((.*)\\)$", " $1") : "";
     }
 }

@@ -42,9 +42,9 @@ public final class SweepSummary {
                         + number("%,d", column.values().size()) + " values are shown)");
             }
             SweepLines along = new SweepLines(table, column);
-            if (!column.isNumeric()) {
-                along.equalValues().forEach(sentence -> lines.add("  " + sentence));
-            }
+            (column.isNumeric() ? along.turn().stream() : along.equalValues().stream())
+                    .map(sentence -> "  " + sentence)
+                    .forEach(lines::add);
         }
         return lines;
     }

@@ -7,7 +7,11 @@ import ampdays.results.SweepTable.Column;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Tables written by hand, summed up by hand. */
 class SweepSummaryTest {
@@ -45,5 +49,37 @@ class SweepSummaryTest {
         assertThat(SweepSummary.of(table))
                 .filteredOn(line -> line.contains("row for row"))
                 .containsExactly("  \"more solar\" has the same results as \"as it is\", row for row.");
+    }
+
+    static Stream<Arguments> turns() {
+        return Stream.of(
+                Arguments.of(List.of(3.0, 4.0, 5.0, 3.0, 4.0, 5.0), ""),
+                Arguments.of(List.of(3.0, NEVER, NEVER, 5.0, 4.0, 3.0), ""),
+                Arguments.of(List.of(3.0, 4.0, 3.95, 5.0, 4.95, 5.0), ""),
+                Arguments.of(
+                        List.of(3.0, 4.0, 3.5, 3.0, 4.0, 5.0),
+                        "More is not always better: at solar.power 900 W it is empty after 4.0 days, at 1200 W it is empty after 3.5"
+                                + " days; with option as it is. So in 1 of 2 places."),
+                Arguments.of(
+                        List.of(3.0, NEVER, 9.0, 3.0, 4.0, 3.5),
+                        "More is not always better: at solar.power 900 W it holds, at 1200 W it is empty after 9.0 days; with option"
+                                + " as it is. So in 2 of 2 places."),
+                Arguments.of(
+                        List.of(3.0, 3.0, 3.0, 7.0, 4.0, 4.5),
+                        "More is not always worse: at solar.power 900 W it is empty after 4.0 days, at 1200 W it is empty after 4.5"
+                                + " days; with option less heat. So in 1 of 2 places."));
+    }
+
+    /** The values are not written in rising order. */
+    @ParameterizedTest
+    @MethodSource("turns")
+    void aLineThatTurnsIsTold(List<Double> byRisingPower, String sentence) {
+        List<Double> days = Stream.of(1, 0, 2, 4, 3, 5).map(byRisingPower::get).toList();
+        SweepTable table = table(List.of("as it is", "less heat"), List.of("900", "600", "1200"), days);
+        assertThat(SweepSummary.of(table).stream()
+                        .filter(line -> line.contains("More is"))
+                        .map(String::strip)
+                        .toList())
+                .isEqualTo(sentence.isEmpty() ? List.of() : List.of(sentence));
     }
 }
