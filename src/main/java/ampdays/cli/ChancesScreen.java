@@ -46,8 +46,8 @@ final class ChancesScreen {
         nights();
         row("energy not delivered", option -> percent(option.unservedShare()));
         if (chances.options().size() > 1) {
-            row("outlasts the first", option -> percent(option.betterShare()));
-            row("the first outlasts it", option -> percent(option.worseShare()));
+            row("outlasts the first", option -> beside(option, option.betterShare()));
+            row("the first outlasts it", option -> beside(option, option.worseShare()));
         }
         row(
                 "worst 3 days lacked",
@@ -62,6 +62,11 @@ final class ChancesScreen {
 
     private void row(String label, Function<Chances.Option, String> cell) {
         table.row(label, chances.options().stream().map(cell).toList());
+    }
+
+    /** The first has nothing to tell beside itself. */
+    private String beside(Chances.Option option, double share) {
+        return option.name().equals(chances.options().get(0).name()) ? "–" : percent(share);
     }
 
     private String drawn() {

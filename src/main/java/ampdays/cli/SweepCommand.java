@@ -251,8 +251,8 @@ final class SweepCommand implements Callable<Integer> {
         if (grid.rows() > MOST_UNASKED && !yes) {
             double steps = (double) grid.rows() * base.trip().days() * 86_400 / Outputs.STEP_SECONDS;
             throw new UsageException("This makes " + (grid.rows() == Long.MAX_VALUE ? "more than " : "")
-                    + rows(grid.rows()) + ", which take about " + duration(steps * STEP_NS / 1e9 / workers) + " on "
-                    + (workers == 1 ? "one core" : workers + " cores")
+                    + rows(grid.rows()) + ", which take about "
+                    + work(steps * STEP_NS / 1e9, workers, Runtime.getRuntime().availableProcessors())
                     + ". Write larger steps or vary less; or add --yes to run them all.");
         }
     }
@@ -302,11 +302,21 @@ final class SweepCommand implements Callable<Integer> {
         return rows == 1 ? "one row" : number("%,d rows", rows);
     }
 
+    /** How long the work of one core takes when it is shared, and by how many; more workers than cores bring nothing. */
+    static String work(double coreSeconds, int workers, int cores) {
+        int sharing = Math.min(workers, cores);
+        return duration(coreSeconds / sharing) + " on " + (sharing == 1 ? "one core" : sharing + " cores");
+    }
+
     private static String duration(double seconds) {
         double hours = seconds / 3600;
         return hours < 1
-                ? number("%.0f minutes", Math.ceil(seconds / 60))
-                : hours < 48 ? number("%.0f hours", hours) : number("%,.0f days", hours / 24);
+                ? counted(Math.ceil(seconds / 60), "minute")
+                : hours < 48 ? counted(hours, "hour") : counted(hours / 24, "day");
+    }
+
+    private static String counted(double count, String word) {
+        return number("%,.0f ", count) + word + (Math.rint(count) == 1 ? "" : "s");
     }
 
     private static String number(String format, Object value) {

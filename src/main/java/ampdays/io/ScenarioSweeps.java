@@ -60,6 +60,15 @@ final class ScenarioSweeps {
                 }
                 continue;
             }
+            if (line.getKey().equals("vary") || value instanceof MappingNode) {
+                walk.problem(
+                        line.getValue().key(),
+                        "Sweep \"" + name + "\": " + line.getKey()
+                                + " is no path with values. Whole paths stand directly"
+                                + " under the sweep's name, like " + name
+                                + ": {battery.capacity: 200..800 Ah step 100 Ah}.");
+                return;
+            }
             try {
                 knobs.add(KnobText.read(line.getKey() + "=" + text, file));
             } catch (IllegalArgumentException e) {

@@ -188,11 +188,12 @@ final class ScenarioWalk {
     }
 
     private void unknown(String path, Entry entry) {
+        boolean isWhole = YamlText.text(entry.key()).contains(".");
         boolean cutByComma =
                 entry.value() instanceof ScalarNode s && s.getValue().isEmpty();
         problem(
                 entry.key(),
-                Registry.unknownPath(path)
+                (isWhole ? Registry.unknownWholePath(path) : Registry.unknownPath(path))
                         + (cutByComma ? " In braces a comma ends a value: put text with a comma in quotes." : ""));
         int dot = path.lastIndexOf('.');
         Nearest.of(path.substring(dot + 1), Registry.children(dot < 0 ? "" : path.substring(0, dot)))

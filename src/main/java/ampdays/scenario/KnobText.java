@@ -137,7 +137,7 @@ public final class KnobText {
                                 .map(key -> path + "." + key)
                                 .collect(Collectors.joining(", "))
                         + "."
-                : Registry.unknownPath(path);
+                : Registry.unknownWholePath(path);
     }
 
     private static List<String> options(String spec, ScenarioFile file) {

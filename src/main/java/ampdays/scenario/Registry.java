@@ -107,8 +107,18 @@ public final class Registry {
         return children;
     }
 
-    /** What to say of a path that no parameter has. */
+    /** What to say of a key that no parameter has, by its path, where keys stand below their sections. */
     public static String unknownPath(String path) {
+        return unknown(path, "");
+    }
+
+    /** The same where a path has to be written whole. */
+    public static String unknownWholePath(String path) {
+        int dot = path.lastIndexOf('.');
+        return unknown(path, path.substring(0, dot + 1));
+    }
+
+    private static String unknown(String path, String before) {
         int dot = path.lastIndexOf('.');
         String above = dot < 0 ? "" : path.substring(0, dot);
         List<String> known = new ArrayList<>(children(above));
@@ -117,12 +127,12 @@ public final class Registry {
             known.addAll(List.of("use", "options", "sweeps", "failures"));
         }
         if (known.isEmpty() && dot > 0) {
-            return unknownPath(above);
+            return before.isEmpty() ? unknownPath(above) : unknownWholePath(above);
         }
         String key = path.substring(dot + 1);
         return path + " is not known."
                 + Nearest.of(key, known)
-                        .map(w -> " Did you mean " + w + "?")
+                        .map(w -> " Did you mean " + before + w + "?")
                         .orElse(" Known here: " + String.join(", ", known) + ".");
     }
 }

@@ -351,7 +351,7 @@ public final class Values {
     }
 
     private static IllegalArgumentException unknown(String path) {
-        return new IllegalArgumentException(Registry.unknownPath(path));
+        return new IllegalArgumentException(Registry.unknownWholePath(path));
     }
 
     /** One line of the list of all values in force. */

@@ -49,7 +49,7 @@ final class SweepLines {
         for (int row = 0; row < table.rows(); row++) {
             long rest = 0;
             for (Column other : table.columns()) {
-                rest = other == column
+                rest = isThis(other)
                         ? rest
                         : rest * other.values().size() + other.places().get(row);
             }
@@ -57,6 +57,10 @@ final class SweepLines {
                     column.places().get(row)] = row;
         }
         return byRest.values();
+    }
+
+    private boolean isThis(Column other) {
+        return other.heading().equals(column.heading());
     }
 
     /** A sentence for each value whose rows are those of an earlier one. */
@@ -137,7 +141,7 @@ final class SweepLines {
 
     private String sentence(Turn turn, int count) {
         String others = table.columns().stream()
-                .filter(other -> other != column)
+                .filter(other -> !isThis(other))
                 .map(other -> value(other, other.places().get(turn.from())))
                 .collect(Collectors.joining(", "));
         return "More is not always " + (turn.worse() ? "better" : "worse") + ": at "

@@ -19,10 +19,15 @@ public final class SweepSummary {
     public static List<String> of(SweepTable table) {
         List<String> lines = new ArrayList<>();
         int[] all = IntStream.range(0, table.rows()).toArray();
-        lines.add("Of " + number("%,d", table.rows()) + " designs " + outcome(table, all) + ".");
+        lines.add(
+                table.rows() == 1
+                        ? "The one design " + (table.holds().get(0) ? "" : "is ") + outcome(table, all) + "."
+                        : "Of " + number("%,d", table.rows()) + " designs " + outcome(table, all) + ".");
         long impossible =
                 IntStream.of(all).filter(row -> !table.isPossible(row)).count();
-        if (impossible > 0) {
+        if (table.rows() == 1 && impossible == 1) {
+            lines.add("The last column of the table says why.");
+        } else if (impossible > 0) {
             lines.add(number("%,d", impossible)
                     + (impossible == 1 ? " is" : " are")
                     + " impossible: the last column of the table says why.");
@@ -58,6 +63,9 @@ public final class SweepSummary {
     }
 
     private static String outcome(SweepTable table, int... rows) {
+        if (rows.length == 1) {
+            return outcomeOfOne(table, rows[0]);
+        }
         long holding = IntStream.of(rows).filter(row -> table.holds().get(row)).count();
         double[] days = IntStream.of(rows)
                 .mapToDouble(row -> table.daysToEmpty().get(row))
@@ -69,12 +77,23 @@ public final class SweepSummary {
         }
         Percentile percentile = new Percentile();
         percentile.setData(days);
-        text += "; " + number("%,d", days.length) + (days.length == 1 ? " is" : " are") + " empty, in the middle after "
+        text += "; " + number("%,d", days.length)
+                + (days.length == 1 ? " is empty, after " : " are empty, in the middle after ")
                 + Verdict.twoDigits(percentile.evaluate(50)) + " days";
         return days.length < LEAST_FOR_TENTHS
                 ? text
                 : text + " (one in ten before " + Verdict.twoDigits(percentile.evaluate(10)) + ", one in ten after "
                         + Verdict.twoDigits(percentile.evaluate(90)) + ")";
+    }
+
+    private static String outcomeOfOne(SweepTable table, int row) {
+        if (!table.isPossible(row)) {
+            return "impossible";
+        }
+        double days = table.daysToEmpty().get(row);
+        return table.holds().get(row)
+                ? "holds"
+                : Double.isNaN(days) ? "not empty, but falls" : "empty after " + Verdict.twoDigits(days) + " days";
     }
 
     private static String number(String format, long value) {

@@ -85,7 +85,8 @@ class ChancesCommandTest extends CommandRun {
         assertThat(out.toString().replace("\n", " "))
                 .contains("on 3 days from 07-08 to 07-10")
                 .contains("all in the one year of low-desert-summer.csv")
-                .contains("only the day of the start changes the weather");
+                .contains("only the day of the start changes the weather")
+                .containsPattern("outlasts the first +– +\\d+ %");
         List<Map<String, String>> trips = rows("many/chances.csv");
         assertThat(trips).hasSize(20);
         assertThat(trips.stream().map(trip -> trip.get("start")).distinct())

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Sweeps as a user meets them. What is compared are identities of the program with itself: no outside source. */
@@ -148,7 +149,7 @@ class SweepCommandTest extends CommandRun {
     void screenAndSummaryTellTheSame() {
         assertThat(sweep(folder, "--vary", "option=all")).isZero();
         String screen = out.toString();
-        assertThat(screen).contains("Of 5 designs 1 holds; 4 are empty", "By option:", "second alternator: 1 holds");
+        assertThat(screen).contains("Of 5 designs 1 holds; 4 are empty", "By option:", "second alternator: holds");
         out.getBuffer().setLength(0);
         assertThat(run("sweep", "--summary", folder.resolve("sweep.csv").toString()))
                 .isZero();
@@ -225,6 +226,19 @@ class SweepCommandTest extends CommandRun {
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).containsExactlyInAnyOrder(own, folder.resolve("sweep.csv"), folder.resolve("sweep.json"));
         }
+    }
+
+    /** Divided by hand. */
+    @ParameterizedTest
+    @CsvSource({
+        "3600, 1000, 2, 30 minutes on 2 cores",
+        "7200, 1000, 2, 1 hour on 2 cores",
+        "7200, 1, 2, 2 hours on one core",
+        "61, 4, 8, 1 minute on 4 cores",
+        "259200, 1, 1, 3 days on one core"
+    })
+    void moreWorkersThanCoresBringNothing(double coreSeconds, int workers, int cores, String told) {
+        assertThat(SweepCommand.work(coreSeconds, workers, cores)).isEqualTo(told);
     }
 
     /** Sweeps over the same knobs, such as two examples of the README, do not meet in one folder. */

@@ -323,7 +323,7 @@ class ScenarioReaderTest {
                 .isEmpty();
         assertThatThrownBy(() -> base.with("solar.powr", "1 W"))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessage("solar.powr is not known. Did you mean power?");
+                .hasMessage("solar.powr is not known. Did you mean solar.power?");
         assertThatThrownBy(() -> base.with("solar.power", -1)).hasMessage("solar.power must lie from 1 W to 20000 W.");
         assertThatThrownBy(() -> VariantBuilder.build("x", base.without("battery")))
                 .isInstanceOf(ScenarioException.class)

@@ -51,6 +51,18 @@ class SweepSummaryTest {
                 .containsExactly("  \"more solar\" has the same results as \"as it is\", row for row.");
     }
 
+    @Test
+    void oneDesignIsToldAsOne() {
+        List<String> base = List.of("as it is");
+        assertThat(SweepSummary.of(table(base, List.of("400"), List.of(5.14))).get(0))
+                .isEqualTo("The one design is empty after 5.1 days.");
+        assertThat(SweepSummary.of(table(base, List.of("400"), List.of(NEVER))).get(0))
+                .isEqualTo("The one design holds.");
+        assertThat(SweepSummary.of(table(base, List.of("400", "600"), List.of(5.14, NEVER))))
+                .startsWith("Of 2 designs 1 holds; 1 is empty, after 5.1 days.")
+                .contains("  400: empty after 5.1 days", "  600: holds");
+    }
+
     static Stream<Arguments> turns() {
         return Stream.of(
                 Arguments.of(List.of(3.0, 4.0, 5.0, 3.0, 4.0, 5.0), ""),
