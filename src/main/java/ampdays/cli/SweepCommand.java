@@ -104,6 +104,12 @@ final class SweepCommand implements Callable<Integer> {
     private boolean resume;
 
     @Option(
+            names = "--replace",
+            description =
+                    "Write over the sweep in the folder: of other values, of the scenario before a change, or unfinished.")
+    private boolean replace;
+
+    @Option(
             names = "--summary",
             description = "Do not simulate; say what a finished table holds: ampdays sweep --summary out/…/sweep.csv")
     private boolean summary;
@@ -130,6 +136,10 @@ final class SweepCommand implements Callable<Integer> {
         if (workers > MOST_WORKERS) {
             throw new UsageException("-j " + workers
                     + " is more workers than any processor has cores for. Write at most " + MOST_WORKERS + ".");
+        }
+        if (resume && replace) {
+            throw new UsageException(
+                    "--resume goes on with the sweep in the folder, --replace writes over it. Write one of them.");
         }
         Loaded loaded = Loaded.read(file);
         Grid grid = named.isEmpty() ? grid(loaded) : named(loaded);
@@ -260,6 +270,9 @@ final class SweepCommand implements Callable<Integer> {
     /** How many rows are finished at the end. */
     private long run(Loaded loaded, Grid grid, SweepFiles files, Interruption interruption)
             throws IOException, InputException {
+        if (replace) {
+            files.delete();
+        }
         long before = files.begin(resume);
         Sweep sweep = new Sweep(loaded.file(), grid, loaded.planner(Outputs.STEP_SECONDS));
         try (Progress progress = new Progress("rows", before, grid.rows())) {

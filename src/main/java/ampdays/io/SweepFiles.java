@@ -102,6 +102,17 @@ public final class SweepFiles implements AutoCloseable {
         return FORMAT.format(cells.toArray()) + '\n';
     }
 
+    /** Deletes a sweep that is in the folder, finished or not. */
+    public void delete() throws IOException {
+        for (String name : List.of(TABLE, STUDY, PARTIAL_TABLE, PARTIAL_STUDY)) {
+            try {
+                Files.deleteIfExists(folder.resolve(name));
+            } catch (IOException e) {
+                throw WholeFile.failure(folder.resolve(name), e);
+            }
+        }
+    }
+
     /**
      * Opens the table for rows to come.
      *
@@ -121,19 +132,19 @@ public final class SweepFiles implements AutoCloseable {
             throw refused(
                     folder.resolve(TABLE),
                     "has " + rows + (rows == 1 ? " row" : " rows") + " of a sweep of other values, or of this scenario"
-                            + " or weather before a change. Give another --out, or delete it to begin again.");
+                            + " or weather before a change. Give another --out, or add --replace to write over it.");
         }
         if (!resume && rowsAreThere && rows(partial) > 0) {
             throw refused(
                     partial,
-                    "has " + rows(partial) + " rows of an unfinished sweep. Add --resume to go on with it, or delete it"
+                    "has " + rows(partial) + " rows of an unfinished sweep. Add --resume to go on with it, or --replace"
                             + " to begin again.");
         }
         if (resume && begun.isPresent() && !begun.get().equals(study)) {
             throw refused(
                     partial,
                     "was begun with another scenario, weather or values to vary; its rows and new ones do not belong"
-                            + " together. Delete it to begin again.");
+                            + " together. Add --replace instead of --resume to begin again.");
         }
         if (resume && !rowsAreThere && finished) {
             return grid.rows();

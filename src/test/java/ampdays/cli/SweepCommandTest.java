@@ -173,7 +173,7 @@ class SweepCommandTest extends CommandRun {
         }
         assertThat(kills).isEqualTo(20);
         assertThat(sweep(killed, "--vary", MANY)).isEqualTo(2);
-        assertThat(err.toString()).contains("rows of an unfinished sweep. Add --resume to go on with it, or delete it");
+        assertThat(err.toString()).contains("rows of an unfinished sweep. Add --resume to go on with it, or --replace");
         assertThat(sweep(killed, "--vary", "battery.capacity=201..601 Ah step 1 Ah", "--resume"))
                 .isEqualTo(2);
         assertThat(err.toString()).contains("was begun with another scenario, weather or values to vary");
@@ -209,7 +209,7 @@ class SweepCommandTest extends CommandRun {
             assertThat(err.toString().strip())
                     .isEqualTo(folder.resolve("sweep.csv")
                             + ": has 4 rows of a sweep of other values, or of this scenario or weather before a change."
-                            + " Give another --out, or delete it to begin again.");
+                            + " Give another --out, or add --replace to write over it.");
         }
         assertThat(folder.resolve("sweep.csv")).hasBinaryContent(table);
         assertThat(folder.resolve("sweep.json")).hasBinaryContent(study);
@@ -219,8 +219,10 @@ class SweepCommandTest extends CommandRun {
         assertThat(folder).isDirectoryContaining(file -> file.endsWith("lines.svg"));
         assertThat(folder)
                 .isDirectoryNotContaining(file -> file.getFileName().toString().startsWith("front."));
-        Files.delete(folder.resolve("sweep.csv"));
-        assertThat(sweep(folder, "--vary", "option=more solar"))
+        assertThat(sweep(folder, "--vary", "option=more solar", "--replace", "--resume"))
+                .isEqualTo(2);
+        assertThat(folder.resolve("sweep.csv")).hasBinaryContent(table);
+        assertThat(sweep(folder, "--vary", "option=more solar", "--replace"))
                 .as(err.toString())
                 .isZero();
         try (Stream<Path> left = Files.list(folder)) {
