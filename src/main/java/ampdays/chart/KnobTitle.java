@@ -40,34 +40,23 @@ final class KnobTitle {
 
     /** Without the unit. */
     static String of(Column knob) {
-        return PLAIN.getOrDefault(path(knob), path(knob));
+        return PLAIN.getOrDefault(knob.path(), knob.path());
     }
 
     /** With the unit in brackets. */
     static String axis(Column knob) {
-        return unit(knob).isEmpty() ? of(knob) : of(knob) + " (" + unit(knob) + ")";
+        return knob.unit().isEmpty() ? of(knob) : of(knob) + " (" + knob.unit() + ")";
     }
 
     /** One of its values in words. */
     static String at(Column knob, int place) {
-        String value = knob.values().get(place);
-        String amount = unit(knob).isEmpty() ? value : value + " " + unit(knob);
-        if (!path(knob).equals(HEAT) || !knob.isNumeric()) {
+        String amount = knob.amount(place);
+        if (!knob.path().equals(HEAT) || !knob.isNumeric()) {
             return of(knob) + " " + amount;
         }
         double byDegrees = knob.number(place);
         return byDegrees == 0
                 ? "weather as in the file"
                 : "all air " + amount.replaceFirst("^[+-]", "") + (byDegrees > 0 ? " hotter" : " cooler");
-    }
-
-    private static String path(Column knob) {
-        int unit = knob.heading().indexOf(" (");
-        return unit < 0 ? knob.heading() : knob.heading().substring(0, unit);
-    }
-
-    private static String unit(Column knob) {
-        int unit = knob.heading().indexOf(" (");
-        return unit < 0 ? "" : knob.heading().substring(unit + 2, knob.heading().length() - 1);
     }
 }

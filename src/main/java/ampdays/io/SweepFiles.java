@@ -104,11 +104,17 @@ public final class SweepFiles implements AutoCloseable {
 
     /** Deletes a sweep that is in the folder, finished or not. */
     public void delete() throws IOException {
-        for (String name : List.of(TABLE, STUDY, PARTIAL_TABLE, PARTIAL_STUDY)) {
+        delete(Stream.of(TABLE, STUDY, PARTIAL_TABLE, PARTIAL_STUDY)
+                .map(folder::resolve)
+                .toList());
+    }
+
+    private static void delete(List<Path> files) throws IOException {
+        for (Path file : files) {
             try {
-                Files.deleteIfExists(folder.resolve(name));
+                Files.deleteIfExists(file);
             } catch (IOException e) {
-                throw WholeFile.failure(folder.resolve(name), e);
+                throw WholeFile.failure(file, e);
             }
         }
     }
@@ -206,9 +212,7 @@ public final class SweepFiles implements AutoCloseable {
                             .matches())
                     .toList();
         }
-        for (Path made : old) {
-            Files.delete(made);
-        }
+        delete(old);
         Path partial = folder.resolve(PARTIAL_TABLE);
         if (Files.exists(partial)) {
             Files.move(partial, folder.resolve(TABLE), StandardCopyOption.REPLACE_EXISTING);

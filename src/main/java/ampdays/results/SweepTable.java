@@ -50,6 +50,23 @@ public record SweepTable(
             places = Collections.unmodifiableList(places);
         }
 
+        /** What is varied: the heading without its unit. */
+        public String path() {
+            int unit = heading.indexOf(" (");
+            return unit < 0 ? heading : heading.substring(0, unit);
+        }
+
+        /** Empty without one. */
+        public String unit() {
+            int unit = heading.indexOf(" (");
+            return unit < 0 ? "" : heading.substring(unit + 2, heading.length() - 1);
+        }
+
+        /** A value with its unit. */
+        public String amount(int place) {
+            return unit().isEmpty() ? values.get(place) : values.get(place) + " " + unit();
+        }
+
         /** Whether every value is a number. */
         public boolean isNumeric() {
             return values.stream().allMatch(v -> v.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?"));

@@ -5,25 +5,17 @@ import ampdays.results.SweepTable.Column;
 import ampdays.scenario.Knob;
 import java.util.Locale;
 import java.util.StringJoiner;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** A design of a sweep in words. Test: {@code FrontTest}. */
 public final class DesignWords {
-    private static final Pattern WITH_UNIT = Pattern.compile("(.*) \\((.*)\\)");
-
     private DesignWords() {}
 
     /** A design by the values of its knobs, such as {@code as it is, battery.capacity 400 Ah}. */
     public static String of(SweepTable table, int row) {
         StringJoiner words = new StringJoiner(", ");
         for (Column column : table.columns()) {
-            String value = column.values().get(column.places().get(row));
-            Matcher withUnit = WITH_UNIT.matcher(column.heading());
-            words.add(
-                    withUnit.matches()
-                            ? withUnit.group(1) + " " + value + " " + withUnit.group(2)
-                            : column.heading().equals(Knob.OPTION) ? value : column.heading() + " " + value);
+            String amount = column.amount(column.places().get(row));
+            words.add(column.path().equals(Knob.OPTION) ? amount : column.path() + " " + amount);
         }
         return words.length() == 0 ? "the one design" : words.toString();
     }

@@ -46,7 +46,7 @@ public final class SweepSummary {
                 lines.add("  (" + shown.size() + " of "
                         + number("%,d", column.values().size()) + " values are shown)");
             }
-            SweepLines along = new SweepLines(table, column);
+            AlongOneKnob along = new AlongOneKnob(table, column);
             (column.isNumeric() ? along.turn().stream() : along.equalValues().stream())
                     .map(sentence -> "  " + sentence)
                     .forEach(lines::add);

@@ -18,7 +18,7 @@ import java.util.stream.IntStream;
  * What the rows of a sweep tell that differ in one knob alone: values that make no difference, and places where the
  * outcome turns.
  */
-final class SweepLines {
+final class AlongOneKnob {
     /** Days to empty that are no further apart count as equal. */
     private static final double EQUAL_DAYS = 0.1;
 
@@ -30,7 +30,7 @@ final class SweepLines {
     /** A row for each value of the column, in its order. */
     private final Collection<int[]> lines;
 
-    SweepLines(SweepTable table, Column column) {
+    AlongOneKnob(SweepTable table, Column column) {
         this.table = table;
         this.column = column;
         this.lines = lines();
@@ -146,7 +146,7 @@ final class SweepLines {
                 .collect(Collectors.joining(", "));
         return "More is not always " + (turn.worse() ? "better" : "worse") + ": at "
                 + value(column, column.places().get(turn.from())) + " it " + outcome(turn.from()) + ", at "
-                + column.values().get(column.places().get(turn.to())) + unit(column) + " it " + outcome(turn.to())
+                + column.amount(column.places().get(turn.to())) + " it " + outcome(turn.to())
                 + (others.isEmpty() ? "" : "; with " + others)
                 + (lines.size() == 1
                         ? "."
@@ -163,11 +163,6 @@ final class SweepLines {
     }
 
     private static String value(Column column, int place) {
-        return column.heading().replaceFirst(" \\(.*", "") + " "
-                + column.values().get(place) + unit(column);
-    }
-
-    private static String unit(Column column) {
-        return column.heading().contains(" (") ? column.heading().replaceFirst(".*? \\((.*)\\)$", " $1") : "";
+        return column.path() + " " + column.amount(place);
     }
 }
