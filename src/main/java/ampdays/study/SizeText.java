@@ -98,8 +98,7 @@ public final class SizeText {
         }
         RunResult run = best.result().get();
         List<String> text = new ArrayList<>(List.of(
-                none,
-                "The best was " + best.value() + ": " + shortfall(sizing, best) + " With it the van " + outcome(run)));
+                none, "The best was " + best.value() + ": " + lacking(sizing, best) + " the van " + outcome(run)));
         if (sizing.path().equals(ReadyQuestion.WEATHER_OFFSET)) {
             text.add(heat(run));
         }
@@ -124,6 +123,11 @@ public final class SizeText {
     }
 
     /** What the metrics of the goals came to; whether a design holds is told by what becomes of it. */
+    /** What is missing, unless what becomes of the van says it all. */
+    private static String lacking(Sizing sizing, Tried best) {
+        return sizing.goals().equals(List.of(Metric.HOLDS)) ? "with it" : shortfall(sizing, best) + " With it";
+    }
+
     private static String shortfall(Sizing sizing, Tried tried) {
         return tried.result()
                 .map(run -> IntStream.range(0, sizing.goals().size())
