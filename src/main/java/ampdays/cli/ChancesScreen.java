@@ -15,6 +15,9 @@ import java.util.stream.DoubleStream;
 
 /** The distribution of each option as text. */
 final class ChancesScreen {
+    /** Nearest to never and always that a share is told. */
+    private static final double LEAST_TOLD = 0.0001;
+
     private final PrintWriter out;
     private final Chances chances;
     private final Table table;
@@ -144,12 +147,14 @@ final class ChancesScreen {
         return percent(share.low()).replace(" %", "") + " to " + percent(share.high());
     }
 
+    /** A share; what is neither never nor always is not told as if it were. */
     static String percent(double share) {
         double toTheEnd = Math.min(share, 1 - share);
         boolean between = toTheEnd > 0;
+        double told = between ? Math.max(LEAST_TOLD, Math.min(1 - LEAST_TOLD, share)) : share;
         return number(
                 between && toTheEnd < 0.001 ? "%.2f %%" : between && toTheEnd < 0.01 ? "%.1f %%" : "%.0f %%",
-                100 * share);
+                100 * told);
     }
 
     private static String number(String format, Object value) {

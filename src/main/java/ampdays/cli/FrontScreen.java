@@ -1,5 +1,6 @@
 package ampdays.cli;
 
+import ampdays.io.FrontFile;
 import ampdays.results.Bounded;
 import ampdays.results.SweepTable;
 import ampdays.study.Allowed;
@@ -26,7 +27,7 @@ final class FrontScreen {
             out.println(line(front, i));
         }
         if (front.rows().size() > MOST_SHOWN) {
-            out.println("The " + MOST_SHOWN + " cheapest are shown; all are in front.csv.");
+            out.println("The " + MOST_SHOWN + " cheapest are shown; all are in " + FrontFile.NAME + ".");
         }
         Paragraph.print(out, notes(front), "");
         out.println();
@@ -57,7 +58,8 @@ final class FrontScreen {
                         + String.format(Locale.ROOT, "%,d", front.trips()) + " trips each, the same for all"
                         + (untried == 0
                                 ? ""
-                                : "; " + untried + " were not, since others do at least as much on the scenario's trip"
+                                : "; " + untried + (untried == 1 ? " was" : " were")
+                                        + " not, since others do at least as much on the scenario's trip"
                                         + " for no more money and mass")
                         + ". ";
         return limits + tried + front.rows().size() + (front.rows().size() == 1 ? " is" : " are")
@@ -87,7 +89,7 @@ final class FrontScreen {
                                 "no",
                                 price,
                                 "kg",
-                                String.format(Locale.ROOT, "  %-18s  %-18s", "never empty", "all nights good"))
+                                String.format(Locale.ROOT, "  %-24s  %-24s", "never empty", "all nights good"))
                         + "  bank       nights  design"
                 : columns("no", price, "kg", "") + "  bank       nights  design";
     }
@@ -119,7 +121,7 @@ final class FrontScreen {
     private static String share(Bounded share) {
         return String.format(
                 Locale.ROOT,
-                "  %5s %-12s",
+                "  %7s %-16s",
                 ChancesScreen.percent(share.value()),
                 "(" + ChancesScreen.between(share).replace(" %", "") + ")");
     }

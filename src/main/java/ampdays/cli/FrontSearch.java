@@ -4,6 +4,7 @@ import ampdays.io.InputException;
 import ampdays.results.Chances;
 import ampdays.results.SweepTable;
 import ampdays.scenario.Grid;
+import ampdays.scenario.Knob;
 import ampdays.scenario.ScenarioException;
 import ampdays.study.Allowed;
 import ampdays.study.Front;
@@ -12,6 +13,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Option;
 
 /** Whether and how a sweep seeks the designs that no other beats. */
@@ -22,6 +25,9 @@ final class FrontSearch {
 
     /** On 64 trips of two weeks so many take about half a minute of one core. */
     private static final int MOST_TRIED = 100;
+
+    private static final Pattern NO_DESIGN = Pattern.compile("weather|weather-offset|(trip|place|shade)\\..+");
+    private static final Set<String> LIMITS = Set.of("prices.budget", "masses.payload", "cabin.roof");
 
     @Option(
             names = "--front",
@@ -56,7 +62,12 @@ final class FrontSearch {
     }
 
     /** Refuses what cannot be sought before anything is simulated. */
-    void check(Loaded loaded) throws IOException, InputException, UsageException {
+    void check(Loaded loaded, Grid grid) throws IOException, InputException, UsageException {
+        if (asked) {
+            for (Knob knob : grid.knobs()) {
+                refuse(knob.path());
+            }
+        }
         if (!asked && (trips.isPresent() || seed.isPresent())) {
             throw new UsageException(
                     (trips.isPresent() ? "--trips" : "--seed") + " is about the trips of a front. Add --front.");
@@ -72,6 +83,18 @@ final class FrontSearch {
         Draws.checkSeed(seed());
         if (asked && trips() > 0) {
             Draws.refuseImpossible(loaded, new DrawnWeather(loaded, seed()));
+        }
+    }
+
+    /** What is no part of a design must not win: mild weather costs nothing. */
+    private static void refuse(String path) throws UsageException {
+        if (LIMITS.contains(path)) {
+            throw new UsageException(
+                    "--front keeps to " + path + " of the scenario as it is. Leave out --front, or do not vary it.");
+        }
+        if (NO_DESIGN.matcher(path).matches()) {
+            throw new UsageException("--front compares designs, but " + path
+                    + " changes the trip or its weather, not the design. Leave out --front, or do not vary it.");
         }
     }
 

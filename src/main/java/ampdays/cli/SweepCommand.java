@@ -145,7 +145,7 @@ final class SweepCommand implements Callable<Integer> {
         Grid grid = named.isEmpty() ? grid(loaded) : named(loaded);
         refuseTooMany(grid, loaded.scenario().variants().get(0));
         SortedSet<String> uses = loaded.prepare(grid);
-        front.check(loaded);
+        front.check(loaded, grid);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
         String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
         try (SweepFiles files = new SweepFiles(folder, loaded.file(), grid, uses, study);

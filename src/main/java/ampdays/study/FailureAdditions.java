@@ -8,15 +8,14 @@ import ampdays.sim.TripCut;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
  * Looks for what makes failures good: of each kind of change the smallest step with which the trip with the failure is no
  * worse than without either. Each changed design is planned once for all failures, and its trip up to them is run once: they
- * are cut from it in the order in which they strike.
+ * are cut from it in the order in which they strike. One that takes something for granted has a trip of its own.
  */
 final class FailureAdditions {
     private final List<Suffered> failures;
@@ -60,7 +59,7 @@ final class FailureAdditions {
         List<Optional<Addition>> found = new ArrayList<>(Collections.nCopies(failures.size(), Optional.empty()));
         FailurePlans plans = new FailurePlans(planner);
         for (SingleChange step : steps) {
-            Map<Values, Undisturbed> trips = new HashMap<>();
+            IdentityHashMap<Values, Undisturbed> trips = new IdentityHashMap<>();
             for (int i : inOrder) {
                 if (found.get(i).isEmpty() && isGood(failures.get(i), step, trips, plans)) {
                     found.set(i, Optional.of(addition(step)));
@@ -71,7 +70,7 @@ final class FailureAdditions {
     }
 
     private static boolean isGood(
-            Suffered suffered, SingleChange step, Map<Values, Undisturbed> trips, FailurePlans plans) {
+            Suffered suffered, SingleChange step, IdentityHashMap<Values, Undisturbed> trips, FailurePlans plans) {
         FailureCase place = suffered.place();
         Undisturbed trip =
                 trips.computeIfAbsent(place.before(step), values -> new Undisturbed(plans.before(place, step)));

@@ -49,9 +49,10 @@ public final class SizeText {
     private static String atTheEnd(Sizing sizing, RunResult run) {
         String value = sizing.bestTried().value();
         if (sizing.smallest() && sizing.path().equals(ReadyQuestion.DRIVE_HOURS) && value.matches("0(\\.0+)?( .*)?")) {
-            return "No driving is needed.";
+            return "No driving is needed, but for drives past midnight where there are any.";
         }
         if (!sizing.smallest()
+                && sizing.parkedForGood().isPresent()
                 && sizing.path().equals(ReadyQuestion.PARKED_DAYS)
                 && Integer.parseInt(value) >= run.tripDays() - 1) {
             return String.format(

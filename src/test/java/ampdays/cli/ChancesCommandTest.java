@@ -73,8 +73,11 @@ class ChancesCommandTest extends CommandRun {
         assertThat(chances(van, "b", "--samples", "10", "--seed", "2")).isZero();
         assertThat(rows("a/chances.csv").get(0).get("weather")).isEqualTo("low-desert-normals.csv, seed 1000001");
         assertThat(rows("b/chances.csv").get(0).get("weather")).isEqualTo("low-desert-normals.csv, seed 2000001");
-        assertThat(rows("a/chances.csv").get(0))
-                .isNotEqualTo(rows("b/chances.csv").get(0));
+        assertThat(starts("a/chances.csv")).isNotEqualTo(starts("b/chances.csv"));
+    }
+
+    private List<String> starts(String table) throws IOException {
+        return rows(table).stream().map(row -> row.get("start")).toList();
     }
 
     /** With nothing drawn but the day, each trip is the run that begins on it, to the last digit. */

@@ -125,7 +125,7 @@ class SizeTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "trip.drive-hours=0..1 h/day step 1 h/day | true | No driving is needed.",
+                "trip.drive-hours=0..1 h/day step 1 h/day | true | No driving is needed, but for drives past midnight where there are any.",
                 "trip.drive-hours=0.5..1 h/day step 0.5 h/day | true | That is the low end of the range",
                 "trip.parked-days=12..13 step 1 | false | No more can be parked in a row on a trip of 14 days",
                 "trip.parked-days=11..12 step 1 | false | That is the high end of the range"
