@@ -1,6 +1,8 @@
 package ampdays.chart;
 
+import ampdays.results.Fate;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Which option wins over two knobs.
@@ -43,8 +45,24 @@ public record BreakEven(
      * The winner at one place.
      *
      * @param option its place in the list of options; below zero where all are impossible
-     * @param holds whether it holds; else it is the one that lasts longest
+     * @param fate of its bank; where it does not hold it is the one that lasts longest
      * @param days until its bank is empty; not a number when never within the trip
      */
-    public record Cell(int option, boolean holds, double days) {}
+    public record Cell(int option, Fate fate, double days) {
+        public boolean holds() {
+            return fate == Fate.HOLDS;
+        }
+
+        /** The number of the option, and how long it lasts where it does not hold. */
+        public String words() {
+            String number = Integer.toString(option + 1);
+            return switch (fate) {
+                case EMPTY -> number + String.format(Locale.ROOT, ": %.1f days", days);
+                case FALLS -> number + ": falling";
+                case UNKNOWN -> number + ": not empty";
+                case HOLDS -> number;
+                case IMPOSSIBLE -> "–";
+            };
+        }
+    }
 }

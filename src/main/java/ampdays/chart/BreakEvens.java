@@ -1,6 +1,7 @@
 package ampdays.chart;
 
 import ampdays.chart.BreakEven.Cell;
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.ArrayList;
@@ -93,16 +94,16 @@ public final class BreakEvens {
                 .thenComparingInt(option.places()::get);
         List<Integer> possible = rows.stream().filter(table::isPossible).toList();
         return possible.stream()
-                .filter(row -> table.holds().get(row))
+                .filter(table::holds)
                 .min(cheapest)
                 .or(() -> possible.stream()
                         .min(Comparator.comparingDouble((Integer row) -> -lasting(row))
                                 .thenComparing(cheapest)))
                 .map(row -> new Cell(
                         option.places().get(row),
-                        table.holds().get(row),
+                        table.fates().get(row),
                         table.daysToEmpty().get(row)))
-                .orElse(new Cell(-1, false, Double.NaN));
+                .orElse(new Cell(-1, Fate.IMPOSSIBLE, Double.NaN));
     }
 
     private double lasting(int row) {

@@ -21,7 +21,7 @@ public record DaysBars(String title, String subtitle, String xLabel, double days
         EMPTY,
         /** Beyond the trip: it holds. */
         HOLDS,
-        /** At the end of the trip, not empty but falling: what comes after is not known. */
+        /** At the end of the trip, not empty and not holding: what comes after is not known. */
         FALLING
     }
 

@@ -75,7 +75,7 @@ public record FrontChart(
                 : Stream.of(exact(table.comfortableNights().get(row)));
         return new Point(
                 table.prices().get(row),
-                table.holds().get(row),
+                table.holds(row),
                 Stream.concat(good, Stream.of(exact(table.massesKg().get(row)))).toList());
     }
 

@@ -1,5 +1,6 @@
 package ampdays.chart;
 
+import ampdays.results.Fate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -9,7 +10,7 @@ import java.util.List;
  * @param xs values along the horizontal axis, rising
  * @param ys values along the vertical axis, rising
  * @param days by row of {@code ys}, then by place in {@code xs}; not a number when never empty within the trip
- * @param holds likewise: never empty and not trending down
+ * @param tiles likewise: what a design is shown as
  */
 public record HeatMap(
         String title,
@@ -19,15 +20,46 @@ public record HeatMap(
         List<Double> xs,
         List<Double> ys,
         List<List<Double>> days,
-        List<List<Boolean>> holds)
+        List<List<Tile>> tiles)
         implements ChartModel {
     public HeatMap {
         xs = List.copyOf(xs);
         ys = List.copyOf(ys);
         days = List.copyOf(days);
-        holds = List.copyOf(holds);
-        if (xs.size() < 2 || ys.size() < 2 || days.size() != ys.size() || holds.size() != ys.size()) {
+        tiles = List.copyOf(tiles);
+        if (xs.size() < 2 || ys.size() < 2 || days.size() != ys.size() || tiles.size() != ys.size()) {
             throw new IllegalArgumentException("a heat map needs two values or more each way, and a row for each");
+        }
+    }
+
+    /** What a design is shown as. */
+    public enum Tile {
+        /** By its days to empty. */
+        DAYS(""),
+        HOLDS("holds"),
+        FALLS("not empty, but falling"),
+        UNKNOWN("not empty, trip too short to tell more"),
+        IMPOSSIBLE("impossible");
+
+        private final String words;
+
+        Tile(String words) {
+            this.words = words;
+        }
+
+        static Tile of(Fate fate) {
+            return switch (fate) {
+                case EMPTY -> DAYS;
+                case FALLS -> FALLS;
+                case UNKNOWN -> UNKNOWN;
+                case HOLDS -> HOLDS;
+                case IMPOSSIBLE -> IMPOSSIBLE;
+            };
+        }
+
+        /** For the key of the map. */
+        public String words() {
+            return words;
         }
     }
 

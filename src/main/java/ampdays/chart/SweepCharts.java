@@ -1,5 +1,6 @@
 package ampdays.chart;
 
+import ampdays.chart.HeatMap.Tile;
 import ampdays.chart.LinesChart.Marks;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
@@ -116,13 +117,13 @@ public final class SweepCharts {
         Map<Double, Integer> columnOf = indexes(xs);
         Map<Double, Integer> rowOf = indexes(ys);
         List<List<Double>> days = filled(ys.size(), xs.size(), Double.NaN);
-        List<List<Boolean>> holds = filled(ys.size(), xs.size(), false);
+        List<List<Tile>> tiles = filled(ys.size(), xs.size(), Tile.IMPOSSIBLE);
         for (int row = 0; row < table.rows(); row++) {
             if (isOf(row, place)) {
                 int down = rowOf.get(y.number(y.places().get(row)));
                 int along = columnOf.get(x.number(x.places().get(row)));
                 days.get(down).set(along, table.daysToEmpty().get(row));
-                holds.get(down).set(along, table.holds().get(row));
+                tiles.get(down).set(along, Tile.of(table.fates().get(row)));
             }
         }
         String name = names().get(place);
@@ -134,7 +135,7 @@ public final class SweepCharts {
                 xs,
                 ys,
                 days,
-                holds);
+                tiles);
     }
 
     private static <T> List<List<T>> filled(int rows, int columns, T value) {

@@ -3,53 +3,67 @@ package ampdays.chart;
 import ampdays.chart.LinesChart.Bands;
 import ampdays.chart.LinesChart.Line;
 import ampdays.chart.LinesChart.Panel;
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The chart of a sweep over one knob, with a line for each value of a knob of words beside it. */
 final class SweepLines {
-    private static final String FALLING = "falling";
-    private static final String HOLDS = "holds";
-    private static final String HOLDS_WORDS = "holds: not empty within the trip";
-    private static final String FALLING_WORDS = "falling: not empty within the trip, but lower day by day";
+    /** What has no number, from below. */
+    private static final List<Fate> BANDS = List.of(Fate.FALLS, Fate.UNKNOWN, Fate.HOLDS);
+
+    private static final Map<Fate, String> NAMES =
+            Map.of(Fate.FALLS, "falling", Fate.UNKNOWN, "unsure", Fate.HOLDS, "holds");
+    private static final Map<Fate, String> MEANINGS = Map.of(
+            Fate.FALLS, "falling: not empty within the trip, but lower day by day",
+            Fate.UNKNOWN, "unsure: not empty within the trip, which is too short to tell more");
 
     private final SweepTable table;
     private final Column knob;
     private final Optional<Column> beside;
     private final KnobAxis axis;
-    private final List<String> bands = new ArrayList<>();
+    private final List<Fate> bands;
 
     SweepLines(SweepTable table, Column knob, Optional<Column> beside, KnobAxis axis) {
         this.table = table;
         this.knob = knob;
         this.beside = beside;
         this.axis = axis;
-        if (IntStream.range(0, table.rows()).anyMatch(this::falls)) {
-            bands.add(FALLING);
-        }
-        bands.add(HOLDS);
+        this.bands = BANDS.stream()
+                .filter(fate -> fate == Fate.HOLDS || table.fates().contains(fate))
+                .toList();
     }
 
     LinesChart chart(String title, double tripDays) {
         return new LinesChart(
                 "Days to empty, lowest charge and comfortable nights by " + KnobTitle.of(knob),
-                title + "; " + (bands.contains(FALLING) ? FALLING_WORDS : HOLDS_WORDS),
+                title + "; " + meaning(),
                 axis.axis(),
                 List.of(
-                        new Panel("days to empty", true, days(), Optional.of(new Bands(tripDays, bands))),
+                        new Panel(
+                                "days to empty",
+                                true,
+                                days(),
+                                Optional.of(new Bands(
+                                        tripDays, bands.stream().map(NAMES::get).toList()))),
                         new Panel("lowest charge, %", true, lines(table.lowestPercent())),
                         new Panel("comfortable nights", true, lines(table.comfortableNights()))));
     }
 
-    private boolean falls(int row) {
-        return table.isPossible(row)
-                && !table.holds().get(row)
-                && Double.isNaN(table.daysToEmpty().get(row));
+    private String meaning() {
+        return bands.equals(List.of(Fate.HOLDS))
+                ? "holds: not empty within the trip"
+                : bands.stream()
+                        .filter(MEANINGS::containsKey)
+                        .map(MEANINGS::get)
+                        .collect(Collectors.joining("; "));
     }
 
     private List<Line> days() {
@@ -67,7 +81,8 @@ final class SweepLines {
     }
 
     private int band(int row) {
-        return table.holds().get(row) ? bands.indexOf(HOLDS) : falls(row) ? bands.indexOf(FALLING) : Bands.NONE;
+        int band = bands.indexOf(table.fates().get(row));
+        return band < 0 ? Bands.NONE : band;
     }
 
     private List<Line> lines(List<Double> metric) {

@@ -1,6 +1,7 @@
 package ampdays.cli;
 
 import ampdays.results.Account;
+import ampdays.results.Fate;
 import ampdays.results.Finding;
 import ampdays.results.Limit;
 import ampdays.results.Reasons;
@@ -108,7 +109,7 @@ final class CompareScreen {
             return "holds";
         }
         return Double.isNaN(r.daysToEmpty())
-                ? "over " + Verdict.twoDigits(r.tripDays()) + ", falling"
+                ? "over " + Verdict.twoDigits(r.tripDays()) + (r.fate() == Fate.FALLS ? ", falling" : "")
                 : Verdict.twoDigits(r.daysToEmpty());
     }
 

@@ -1,5 +1,6 @@
 package ampdays.io;
 
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import java.io.IOException;
 import java.io.Reader;
@@ -19,12 +20,13 @@ import org.apache.commons.csv.CSVRecord;
 /** Reads the table of a sweep again, as far as charts and summaries need it; row by row, so that it may be long. */
 public final class SweepReader {
     private static final int OPTION = 1;
+    private static final String TREND = "trend (% per day)";
     private static final String LOWEST = "lowest state of charge (%)";
     private static final String NIGHTS = "comfortable nights";
 
     private final List<ColumnBuilder> columns = new ArrayList<>();
     private final List<Double> daysToEmpty = new ArrayList<>();
-    private final List<Boolean> holds = new ArrayList<>();
+    private final List<Fate> fates = new ArrayList<>();
     private final List<Double> lowest = new ArrayList<>();
     private final List<Double> nights = new ArrayList<>();
     private final List<Double> prices = new ArrayList<>();
@@ -48,7 +50,8 @@ public final class SweepReader {
                     .findFirst();
             if (firstMetric <= OPTION
                     || price.isEmpty()
-                    || !headings.containsAll(List.of("holds", LOWEST, NIGHTS, SweepFiles.MASS, SweepFiles.PANELS))) {
+                    || !headings.containsAll(
+                            List.of("holds", TREND, LOWEST, NIGHTS, SweepFiles.MASS, SweepFiles.PANELS))) {
                 throw new InputException(List.of(new InputProblem(
                         file.toString(), 1, 0, "This is no table of a sweep. Give a file sweep.csv.")));
             }
@@ -67,7 +70,7 @@ public final class SweepReader {
                 columns.get(i).add(row.get(i + OPTION));
             }
             daysToEmpty.add(number(row.get(SweepFiles.FIRST_METRIC)));
-            holds.add(row.get("holds").equals("yes"));
+            fates.add(fate(row));
             lowest.add(number(row.get(LOWEST)));
             nights.add(number(row.get(NIGHTS)));
             prices.add(number(row.get(price)));
@@ -80,13 +83,22 @@ public final class SweepReader {
                         .filter(column -> column.values().size() > 1)
                         .toList(),
                 daysToEmpty,
-                holds,
+                fates,
                 lowest,
                 nights,
                 prices,
                 masses,
                 panels,
                 price.replaceFirst(".*\\((.*)\\)$", "$1"));
+    }
+
+    private static Fate fate(CSVRecord row) {
+        return row.get("holds").isEmpty()
+                ? Fate.IMPOSSIBLE
+                : Fate.of(
+                        row.get("holds").equals("yes"),
+                        number(row.get(SweepFiles.FIRST_METRIC)),
+                        number(row.get(TREND)));
     }
 
     private static double number(String cell) {

@@ -1,5 +1,6 @@
 package ampdays.report;
 
+import ampdays.results.Fate;
 import ampdays.results.RunResult;
 import ampdays.study.Verdict;
 import ampdays.units.Dimension;
@@ -53,7 +54,9 @@ record Say(UnitSystem units) {
         if (run.holds()) {
             return "holds";
         }
-        return Double.isNaN(run.daysToEmpty()) ? "over " + days(run.tripDays()) + ", falling" : days(run.daysToEmpty());
+        return Double.isNaN(run.daysToEmpty())
+                ? "over " + days(run.tripDays()) + (run.fate() == Fate.FALLS ? ", falling" : "")
+                : days(run.daysToEmpty());
     }
 
     static String nights(RunResult run) {

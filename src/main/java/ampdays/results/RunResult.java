@@ -61,6 +61,10 @@ public record RunResult(
         findings = List.copyOf(findings);
     }
 
+    public Fate fate() {
+        return Fate.of(holds, daysToEmpty, trendPerDay);
+    }
+
     public double tripDays() {
         return steps * (double) stepSeconds / 86_400;
     }

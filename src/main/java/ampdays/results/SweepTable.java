@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param columns what was varied, the slowest first
  * @param daysToEmpty not a number when the bank never was empty within the trip
- * @param holds never empty and not trending down
+ * @param fates what becomes of the bank
  * @param lowestPercent lowest state of charge, %
  * @param comfortableNights not a number, like all others, where a design is impossible
  * @param prices of the priced parts
@@ -19,7 +19,7 @@ import java.util.List;
 public record SweepTable(
         List<Column> columns,
         List<Double> daysToEmpty,
-        List<Boolean> holds,
+        List<Fate> fates,
         List<Double> lowestPercent,
         List<Double> comfortableNights,
         List<Double> prices,
@@ -29,7 +29,7 @@ public record SweepTable(
     public SweepTable {
         columns = List.copyOf(columns);
         daysToEmpty = Collections.unmodifiableList(daysToEmpty);
-        holds = Collections.unmodifiableList(holds);
+        fates = Collections.unmodifiableList(fates);
         lowestPercent = Collections.unmodifiableList(lowestPercent);
         comfortableNights = Collections.unmodifiableList(comfortableNights);
         prices = Collections.unmodifiableList(prices);
@@ -82,8 +82,12 @@ public record SweepTable(
         return daysToEmpty.size();
     }
 
+    public boolean holds(int row) {
+        return fates.get(row) == Fate.HOLDS;
+    }
+
     /** Whether a design could be run at all. */
     public boolean isPossible(int row) {
-        return !Double.isNaN(lowestPercent.get(row));
+        return fates.get(row) != Fate.IMPOSSIBLE;
     }
 }

@@ -23,7 +23,7 @@ final class AlongOneKnob {
     private static final double EQUAL_DAYS = 0.1;
 
     private static final double HOLDS = Double.MAX_VALUE;
-    private static final double NOT_EMPTY = Double.MAX_VALUE / 2;
+    private static final double FALLS = Double.MAX_VALUE / 2;
 
     private final SweepTable table;
     private final Column column;
@@ -83,7 +83,7 @@ final class AlongOneKnob {
     }
 
     private boolean isEqual(int one, int other) {
-        return table.holds().get(one).equals(table.holds().get(other))
+        return table.fates().get(one) == table.fates().get(other)
                 && List.of(
                                 table.daysToEmpty(),
                                 table.lowestPercent(),
@@ -134,9 +134,13 @@ final class AlongOneKnob {
         return largest;
     }
 
+    /** What a trip is too short to tell is no worse than what holds. */
     private double score(int row) {
-        double days = table.daysToEmpty().get(row);
-        return table.holds().get(row) ? HOLDS : Double.isNaN(days) ? NOT_EMPTY : days;
+        return switch (table.fates().get(row)) {
+            case EMPTY, IMPOSSIBLE -> table.daysToEmpty().get(row);
+            case FALLS -> FALLS;
+            case UNKNOWN, HOLDS -> HOLDS;
+        };
     }
 
     private String sentence(Turn turn, int count) {
@@ -154,12 +158,17 @@ final class AlongOneKnob {
     }
 
     private String outcome(int row) {
-        double days = table.daysToEmpty().get(row);
-        return table.holds().get(row)
-                ? "holds"
-                : Double.isNaN(days)
-                        ? "is not empty but falls"
-                        : String.format(Locale.ROOT, "is empty after %.1f days", days);
+        return switch (table.fates().get(row)) {
+            case EMPTY ->
+                String.format(
+                        Locale.ROOT,
+                        "is empty after %.1f days",
+                        table.daysToEmpty().get(row));
+            case FALLS -> "is not empty but falls";
+            case UNKNOWN -> "is not empty within the trip";
+            case HOLDS -> "holds";
+            case IMPOSSIBLE -> "is impossible";
+        };
     }
 
     private static String value(Column column, int place) {

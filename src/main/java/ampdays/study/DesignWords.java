@@ -22,9 +22,13 @@ public final class DesignWords {
 
     /** What becomes of its bank. */
     public static String lasts(SweepTable table, int row) {
-        double days = table.daysToEmpty().get(row);
-        return table.holds().get(row)
-                ? "holds"
-                : Double.isNaN(days) ? "falls" : String.format(Locale.ROOT, "%.1f days", days);
+        return switch (table.fates().get(row)) {
+            case EMPTY ->
+                String.format(Locale.ROOT, "%.1f days", table.daysToEmpty().get(row));
+            case FALLS -> "falls";
+            case UNKNOWN -> "not empty";
+            case HOLDS -> "holds";
+            case IMPOSSIBLE -> "impossible";
+        };
     }
 }

@@ -98,10 +98,10 @@ public record Front(SweepTable table, List<Integer> tried, List<Integer> rows, M
                 && measures.stream().allMatch(measure -> measure.applyAsDouble(a) >= measure.applyAsDouble(b));
     }
 
-    /** Days to empty; a design that holds is beyond one that is not empty yet but falls. */
+    /** Days to empty; a design that holds is beyond one of which only the trip's days are known. */
     private static double lasting(SweepTable table, int row) {
         double days = table.daysToEmpty().get(row);
-        return table.holds().get(row) ? Double.POSITIVE_INFINITY : Double.isNaN(days) ? Double.MAX_VALUE : days;
+        return table.holds(row) ? Double.POSITIVE_INFINITY : Double.isNaN(days) ? Double.MAX_VALUE : days;
     }
 
     public boolean isByChance() {

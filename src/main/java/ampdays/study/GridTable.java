@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.results.Fate;
 import ampdays.results.RunResult;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
@@ -30,7 +31,7 @@ public final class GridTable {
     private record Row(
             List<Integer> places,
             double daysToEmpty,
-            boolean holds,
+            Fate fate,
             double lowestPercent,
             double comfortableNights,
             double price,
@@ -56,12 +57,13 @@ public final class GridTable {
         double price = change == null ? parts.price() : Parts.of(file.base()).price() + change;
         return cell.result()
                 .map(run -> row(cell.places(), run, price, parts))
-                .orElseGet(() -> new Row(cell.places(), Double.NaN, false, Double.NaN, Double.NaN, price, parts));
+                .orElseGet(() ->
+                        new Row(cell.places(), Double.NaN, Fate.IMPOSSIBLE, Double.NaN, Double.NaN, price, parts));
     }
 
     private static Row row(List<Integer> places, RunResult run, double price, Parts parts) {
         return new Row(
-                places, run.daysToEmpty(), run.holds(), 100 * run.lowestSoc(), run.comfortableNights(), price, parts);
+                places, run.daysToEmpty(), run.fate(), 100 * run.lowestSoc(), run.comfortableNights(), price, parts);
     }
 
     private SweepTable table() {
@@ -72,7 +74,7 @@ public final class GridTable {
         return new SweepTable(
                 columns,
                 all(Row::daysToEmpty),
-                rows.stream().map(Row::holds).toList(),
+                rows.stream().map(Row::fate).toList(),
                 all(Row::lowestPercent),
                 all(Row::comfortableNights),
                 all(Row::price),

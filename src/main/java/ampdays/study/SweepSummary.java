@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ public final class SweepSummary {
     private static final int MOST_VALUES = 12;
     private static final int LEAST_FOR_TENTHS = 10;
 
+    private static final String TOO_SHORT = "on a trip too short to tell more";
+
     private SweepSummary() {}
 
     /** Lines without line ends. */
@@ -21,7 +24,7 @@ public final class SweepSummary {
         int[] all = IntStream.range(0, table.rows()).toArray();
         lines.add(
                 table.rows() == 1
-                        ? "The one design " + (table.holds().get(0) ? "" : "is ") + outcome(table, all) + "."
+                        ? "The one design " + (table.holds(0) ? "" : "is ") + outcome(table, all) + "."
                         : "Of " + number("%,d", table.rows()) + " designs " + outcome(table, all) + ".");
         long impossible =
                 IntStream.of(all).filter(row -> !table.isPossible(row)).count();
@@ -66,12 +69,14 @@ public final class SweepSummary {
         if (rows.length == 1) {
             return outcomeOfOne(table, rows[0]);
         }
-        long holding = IntStream.of(rows).filter(row -> table.holds().get(row)).count();
+        long holding = count(table, Fate.HOLDS, rows);
         double[] days = IntStream.of(rows)
                 .mapToDouble(row -> table.daysToEmpty().get(row))
                 .filter(Double::isFinite)
                 .toArray();
         String text = number("%,d", holding) + (holding == 1 ? " holds" : " hold");
+        text += notEmpty(count(table, Fate.FALLS, rows), "but falling");
+        text += notEmpty(count(table, Fate.UNKNOWN, rows), TOO_SHORT);
         if (days.length == 0) {
             return text;
         }
@@ -86,14 +91,22 @@ public final class SweepSummary {
                         + Verdict.twoDigits(percentile.evaluate(90)) + ")";
     }
 
+    private static long count(SweepTable table, Fate fate, int... rows) {
+        return IntStream.of(rows).filter(row -> table.fates().get(row) == fate).count();
+    }
+
+    private static String notEmpty(long count, String how) {
+        return count == 0 ? "" : "; " + number("%,d", count) + (count == 1 ? " is" : " are") + " not empty, " + how;
+    }
+
     private static String outcomeOfOne(SweepTable table, int row) {
-        if (!table.isPossible(row)) {
-            return "impossible";
-        }
-        double days = table.daysToEmpty().get(row);
-        return table.holds().get(row)
-                ? "holds"
-                : Double.isNaN(days) ? "not empty, but falls" : "empty after " + Verdict.twoDigits(days) + " days";
+        return switch (table.fates().get(row)) {
+            case EMPTY -> "empty after " + Verdict.twoDigits(table.daysToEmpty().get(row)) + " days";
+            case FALLS -> "not empty, but falls";
+            case UNKNOWN -> "not empty, " + TOO_SHORT;
+            case HOLDS -> "holds";
+            case IMPOSSIBLE -> "impossible";
+        };
     }
 
     private static String number(String format, long value) {

@@ -1,8 +1,12 @@
 package ampdays.chart;
 
+import static ampdays.results.Fate.EMPTY;
+import static ampdays.results.Fate.HOLDS;
+import static ampdays.results.Fate.UNKNOWN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.chart.BreakEven.Cell;
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.ArrayList;
@@ -17,7 +21,7 @@ class BreakEvensTest {
     private static final double NEVER = Double.NaN;
 
     /** Two options (1,000 and 3,000) by parked days 0 and 1 (slow) and driving 0 and 2 h (fast); the option fastest. */
-    private static SweepTable table(List<Double> days, List<Boolean> holds) {
+    private static SweepTable table(List<Double> days, List<Fate> fates) {
         List<Double> zeros = Collections.nCopies(8, 0.0);
         return new SweepTable(
                 List.of(
@@ -25,7 +29,7 @@ class BreakEvensTest {
                         new Column("trip.drive-hours (h/day)", List.of("0", "2"), List.of(0, 0, 1, 1, 0, 0, 1, 1)),
                         new Column("option", List.of("as it is", "more"), List.of(0, 1, 0, 1, 0, 1, 0, 1))),
                 days,
-                holds,
+                fates,
                 zeros,
                 zeros,
                 List.of(1000.0, 3000.0, 1000.0, 3000.0, 1000.0, 3000.0, 1000.0, 3000.0),
@@ -39,19 +43,19 @@ class BreakEvensTest {
         Map<String, BreakEven> maps = BreakEvens.of(
                 table(
                         List.of(4.0, NEVER, NEVER, NEVER, 3.0, 5.0, NEVER, 6.0),
-                        List.of(false, true, true, true, false, false, false, false)),
+                        List.of(EMPTY, HOLDS, HOLDS, HOLDS, EMPTY, EMPTY, UNKNOWN, EMPTY)),
                 "Trip");
         BreakEven map = maps.get("break-even");
         assertThat(map.xLabel()).isEqualTo("driving (h/day)");
         assertThat(map.yLabel()).isEqualTo("days parked in a row");
-        assertThat(map.cells().get(0)).containsExactly(new Cell(1, true, NEVER), new Cell(0, true, NEVER));
-        assertThat(map.cells().get(1)).containsExactly(new Cell(1, false, 5), new Cell(0, false, NEVER));
+        assertThat(map.cells().get(0)).containsExactly(new Cell(1, HOLDS, NEVER), new Cell(0, HOLDS, NEVER));
+        assertThat(map.cells().get(1)).containsExactly(new Cell(1, EMPTY, 5), new Cell(0, UNKNOWN, NEVER));
     }
 
     /** Heat, which changes slowest, gives a map for each of its values. */
     @Test
     void aThirdNumberGivesAMapForEachOfItsValues() {
-        SweepTable two = table(Collections.nCopies(8, 1.0), Collections.nCopies(8, false));
+        SweepTable two = table(Collections.nCopies(8, 1.0), Collections.nCopies(8, EMPTY));
         List<Column> columns = new ArrayList<>();
         columns.add(new Column(
                 "weather-offset (K)",
@@ -63,7 +67,7 @@ class BreakEvensTest {
         SweepTable three = new SweepTable(
                 columns,
                 twice(two.daysToEmpty()),
-                twice(two.holds()),
+                twice(two.fates()),
                 twice(two.lowestPercent()),
                 twice(two.comfortableNights()),
                 twice(two.prices()),
@@ -82,11 +86,11 @@ class BreakEvensTest {
 
     @Test
     void otherSweepsHaveNone() {
-        SweepTable whole = table(Collections.nCopies(8, 1.0), Collections.nCopies(8, false));
+        SweepTable whole = table(Collections.nCopies(8, 1.0), Collections.nCopies(8, EMPTY));
         SweepTable withoutOptions = new SweepTable(
                 whole.columns().subList(0, 2),
                 whole.daysToEmpty(),
-                whole.holds(),
+                whole.fates(),
                 whole.lowestPercent(),
                 whole.comfortableNights(),
                 whole.prices(),

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import ampdays.chart.FrontChart.Measured;
 import ampdays.results.Bounded;
 import ampdays.results.Chances;
+import ampdays.results.Fate;
 import ampdays.results.Survival;
 import ampdays.results.SweepTable;
 import ampdays.results.ThreeDays;
@@ -20,7 +21,7 @@ class FrontChartTest {
     private static final SweepTable TABLE = new SweepTable(
             List.of(),
             List.of(3.0, Double.NaN, Double.NaN),
-            List.of(false, true, true),
+            List.of(Fate.EMPTY, Fate.HOLDS, Fate.HOLDS),
             List.of(20.0, 40.0, 40.0),
             List.of(4.0, 7.0, 7.0),
             List.of(100.0, 200.0, 300.0),

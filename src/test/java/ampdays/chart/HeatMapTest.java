@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import ampdays.chart.HeatMap.Segment;
+import ampdays.chart.HeatMap.Tile;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -19,7 +20,7 @@ class HeatMapTest {
         for (double y : AT) {
             rows.add(AT.stream().map(x -> days.applyAsDouble(x, y)).toList());
         }
-        return new HeatMap("", "", "", "", AT, AT, rows, Collections.nCopies(5, Collections.nCopies(5, false)));
+        return new HeatMap("", "", "", "", AT, AT, rows, Collections.nCopies(5, Collections.nCopies(5, Tile.DAYS)));
     }
 
     private static double length(List<Segment> segments) {
@@ -58,7 +59,7 @@ class HeatMapTest {
                 List.of(0.0, 1.0),
                 List.of(0.0, 1.0),
                 List.of(List.of(1.0, 0.0), List.of(0.0, 1.0)),
-                List.of(List.of(false, false), List.of(false, false)));
+                Collections.nCopies(2, Collections.nCopies(2, Tile.DAYS)));
         assertThat(saddle.contour(0.25))
                 .allSatisfy(s -> assertThat(Math.signum(s.x1() - s.y1())).isEqualTo(Math.signum(s.x2() - s.y2())));
         assertThat(saddle.contour(0.75))

@@ -1,13 +1,20 @@
 package ampdays.chart;
 
+import static ampdays.results.Fate.EMPTY;
+import static ampdays.results.Fate.FALLS;
+import static ampdays.results.Fate.HOLDS;
+import static ampdays.results.Fate.IMPOSSIBLE;
+import static ampdays.results.Fate.UNKNOWN;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ampdays.chart.HeatMap.Tile;
 import ampdays.chart.LinesChart.Bands;
 import ampdays.chart.LinesChart.Line;
 import ampdays.chart.LinesChart.Marks;
 import ampdays.chart.LinesChart.Panel;
 import ampdays.chart.LinesChart.Place;
 import ampdays.chart.LinesChart.XAxis;
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.Collections;
@@ -19,10 +26,9 @@ import org.junit.jupiter.api.Test;
 class SweepChartsTest {
     private static final double NEVER = Double.NaN;
 
-    /** Where {@code lowest} is not a number a design is impossible. */
-    private static SweepTable table(List<Column> columns, List<Double> days, List<Boolean> holds, List<Double> lowest) {
+    private static SweepTable table(List<Column> columns, List<Double> days, List<Fate> fates, List<Double> lowest) {
         List<Double> zeros = Collections.nCopies(days.size(), 0.0);
-        return new SweepTable(columns, days, holds, lowest, zeros, zeros, zeros, zeros, "USD");
+        return new SweepTable(columns, days, fates, lowest, zeros, zeros, zeros, zeros, "USD");
     }
 
     private static Panel days(SweepTable table) {
@@ -35,7 +41,7 @@ class SweepChartsTest {
         SweepTable table = table(
                 List.of(new Column("battery.capacity (Ah)", List.of("600", "200", "400", "800"), List.of(0, 1, 2, 3))),
                 List.of(NEVER, 3.0, NEVER, NEVER),
-                List.of(true, false, false, false),
+                List.of(HOLDS, EMPTY, FALLS, IMPOSSIBLE),
                 List.of(40.0, 10.0, 30.0, NEVER));
         LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
         assertThat(chart.subtitle()).isEqualTo("Trip; falling: not empty within the trip, but lower day by day");
@@ -50,12 +56,29 @@ class SweepChartsTest {
         assertThat(chart.panels().subList(1, 3)).allMatch(panel -> panel.bands().isEmpty());
     }
 
+    /** Two days show no trend, three do. */
+    @Test
+    void whatATripIsTooShortToTellHasABandOfItsOwn() {
+        SweepTable table = table(
+                List.of(new Column("trip.days", List.of("2", "7"), List.of(0, 1))),
+                List.of(NEVER, NEVER),
+                List.of(UNKNOWN, FALLS),
+                List.of(40.0, 30.0));
+        LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 7).get("lines");
+        assertThat(chart.subtitle())
+                .isEqualTo(
+                        "Trip; falling: not empty within the trip, but lower day by day; unsure: not empty within the"
+                                + " trip, which is too short to tell more");
+        assertThat(days(table).bands()).contains(new Bands(7, List.of("falling", "unsure", "holds")));
+        assertThat(days(table).lines().get(0).bands()).containsExactly(1, 0);
+    }
+
     @Test
     void aSweepWhoseDesignsAllHoldHasTheAxisOfTheTrip() {
         SweepTable table = table(
                 List.of(new Column("second-alternator.rated (A)", List.of("150", "300"), List.of(0, 1))),
                 List.of(NEVER, NEVER),
-                List.of(true, true),
+                List.of(HOLDS, HOLDS),
                 List.of(40.0, 41.0));
         assertThat(days(table).bands()).contains(new Bands(14, List.of("holds")));
         assertThat(days(table).lines().get(0).bands()).containsExactly(0, 0);
@@ -66,7 +89,7 @@ class SweepChartsTest {
         SweepTable table = table(
                 List.of(new Column("trip.days", List.of("3", "21", "7"), List.of(0, 1, 2))),
                 List.of(NEVER, 5.0, 5.0),
-                List.of(true, false, false),
+                List.of(HOLDS, EMPTY, EMPTY),
                 List.of(40.0, 4.0, 4.0));
         assertThat(days(table).bands().orElseThrow().from()).isEqualTo(21);
     }
@@ -78,7 +101,7 @@ class SweepChartsTest {
                         new Column("option", List.of("as it is", "more"), List.of(0, 0, 1, 1)),
                         new Column("cabin.covers", List.of("reflective", "none"), List.of(0, 1, 0, 1))),
                 List.of(6.0, 5.0, NEVER, 9.0),
-                List.of(false, false, true, false),
+                List.of(EMPTY, EMPTY, HOLDS, EMPTY),
                 List.of(4.0, 4.0, 30.0, 4.0));
         LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
         assertThat(chart.title()).isEqualTo("Days to empty, lowest charge and comfortable nights by window covers");
@@ -101,7 +124,7 @@ class SweepChartsTest {
         SweepTable table = table(
                 List.of(new Column("trip.start", List.of("07-08", "06-15", "07-01"), List.of(0, 1, 2))),
                 List.of(5.0, 7.0, 6.0),
-                List.of(false, false, false),
+                List.of(EMPTY, EMPTY, EMPTY),
                 List.of(4.0, 4.0, 4.0));
         LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
         assertThat(chart.x().marks()).isEqualTo(Marks.DATES);
@@ -118,10 +141,26 @@ class SweepChartsTest {
         SweepTable table = table(
                 List.of(new Column("trip.start", List.of("07-08", "2024-06-15"), List.of(0, 1))),
                 List.of(5.0, 7.0),
-                List.of(false, false),
+                List.of(EMPTY, EMPTY),
                 List.of(4.0, 4.0));
         LinesChart chart = (LinesChart) SweepCharts.of(table, "Trip", 14).get("lines");
         assertThat(chart.x().marks()).isEqualTo(Marks.WORDS);
+    }
+
+    /** A design that cannot be, and one of which a short trip tells no more, are not shown as falling. */
+    @Test
+    void aMapShowsWhatBecomesOfEachDesign() {
+        SweepTable table = table(
+                List.of(
+                        new Column("trip.days", List.of("2", "7"), List.of(0, 0, 0, 1, 1, 1)),
+                        new Column("battery.capacity (Ah)", List.of("200", "400", "600"), List.of(0, 1, 2, 0, 1, 2))),
+                List.of(1.5, NEVER, NEVER, 1.5, NEVER, NEVER),
+                List.of(EMPTY, UNKNOWN, IMPOSSIBLE, EMPTY, FALLS, HOLDS),
+                List.of(20.0, 40.0, NEVER, 20.0, 30.0, 50.0));
+        HeatMap map = (HeatMap) SweepCharts.of(table, "Trip", 7).get("days-to-empty");
+        assertThat(map.tiles())
+                .containsExactly(
+                        List.of(Tile.DAYS, Tile.UNKNOWN, Tile.IMPOSSIBLE), List.of(Tile.DAYS, Tile.FALLS, Tile.HOLDS));
     }
 
     @Test
@@ -131,7 +170,7 @@ class SweepChartsTest {
                 List.of(new Column(
                         "option", words, IntStream.range(0, 25).boxed().toList())),
                 Collections.nCopies(25, 5.0),
-                Collections.nCopies(25, false),
+                Collections.nCopies(25, EMPTY),
                 Collections.nCopies(25, 4.0));
         assertThat(SweepCharts.of(table, "Trip", 14)).isEmpty();
     }
@@ -141,7 +180,7 @@ class SweepChartsTest {
         SweepTable table = table(
                 List.of(new Column("battery.capacity (Ah)", List.of("200", "200.0"), List.of(0, 1))),
                 List.of(5.0, 5.0),
-                List.of(false, false),
+                List.of(EMPTY, EMPTY),
                 List.of(4.0, 4.0));
         assertThat(SweepCharts.of(table, "Trip", 14)).isEmpty();
     }

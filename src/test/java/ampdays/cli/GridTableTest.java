@@ -52,7 +52,7 @@ class GridTableTest {
                 .containsExactly("trip.parked-days", "trip.drive-hours (h/day)", "option");
         assertThat(kept.columns()).containsExactlyInAnyOrderElementsOf(written.columns());
         assertThat(kept.daysToEmpty()).isEqualTo(written.daysToEmpty());
-        assertThat(kept.holds()).isEqualTo(written.holds());
+        assertThat(kept.fates()).isEqualTo(written.fates());
         assertThat(kept.lowestPercent()).isEqualTo(written.lowestPercent());
         assertThat(kept.comfortableNights()).isEqualTo(written.comfortableNights());
         assertThat(kept.prices()).isEqualTo(written.prices());

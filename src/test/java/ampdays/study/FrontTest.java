@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.results.Bounded;
 import ampdays.results.Chances;
+import ampdays.results.Fate;
 import ampdays.results.Survival;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
@@ -42,7 +43,9 @@ class FrontTest {
                                 .toList(),
                         IntStream.range(0, rows.length).boxed().toList())),
                 columns.get(3).stream().map(d -> d < 0 ? Double.NaN : d).toList(),
-                columns.get(3).stream().map(d -> d < 0).toList(),
+                columns.get(3).stream()
+                        .map(d -> d < 0 ? Fate.HOLDS : Fate.EMPTY)
+                        .toList(),
                 Collections.nCopies(rows.length, 20.0),
                 columns.get(2),
                 columns.get(0),

@@ -1,7 +1,12 @@
 package ampdays.study;
 
+import static ampdays.results.Fate.EMPTY;
+import static ampdays.results.Fate.FALLS;
+import static ampdays.results.Fate.HOLDS;
+import static ampdays.results.Fate.UNKNOWN;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import ampdays.results.Fate;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.Collections;
@@ -19,13 +24,21 @@ class SweepSummaryTest {
 
     /** Rows of options by sizes of panels; a design without days holds. */
     private static SweepTable table(List<String> options, List<String> watts, List<Double> days) {
+        return table(
+                options,
+                watts,
+                days,
+                days.stream().map(day -> Double.isNaN(day) ? HOLDS : EMPTY).toList());
+    }
+
+    private static SweepTable table(List<String> options, List<String> watts, List<Double> days, List<Fate> fates) {
         List<Integer> option = places(options.size(), watts.size(), true);
         List<Integer> watt = places(options.size(), watts.size(), false);
         List<Double> same = Collections.nCopies(days.size(), 1.0);
         return new SweepTable(
                 List.of(new Column("option", options, option), new Column("solar.power (W)", watts, watt)),
                 days,
-                days.stream().map(day -> Double.isNaN(day)).toList(),
+                fates,
                 same,
                 same,
                 same,
@@ -61,6 +74,39 @@ class SweepSummaryTest {
         assertThat(SweepSummary.of(table(base, List.of("400", "600"), List.of(5.14, NEVER))))
                 .startsWith("Of 2 designs 1 holds; 1 is empty, after 5.1 days.")
                 .contains("  400: empty after 5.1 days", "  600: holds");
+    }
+
+    /** Two days show no trend: whether such a design holds or falls is not known. */
+    @Test
+    void aTripTooShortForATrendIsNotSaidToFall() {
+        List<String> base = List.of("as it is");
+        List<String> watts = List.of("400", "600");
+        List<Double> days = List.of(1.5, NEVER);
+        assertThat(SweepSummary.of(table(base, watts, days, List.of(EMPTY, UNKNOWN))))
+                .startsWith(
+                        "Of 2 designs 0 hold; 1 is not empty, on a trip too short to tell more; 1 is empty, after 1.5 days.")
+                .contains("  600: not empty, on a trip too short to tell more");
+        assertThat(SweepSummary.of(table(base, watts, days, List.of(EMPTY, FALLS))))
+                .startsWith("Of 2 designs 0 hold; 1 is not empty, but falling; 1 is empty, after 1.5 days.")
+                .contains("  600: not empty, but falls");
+        assertThat(SweepSummary.of(table(base, List.of("400"), List.of(NEVER), List.of(UNKNOWN)))
+                        .get(0))
+                .isEqualTo("The one design is not empty, on a trip too short to tell more.");
+    }
+
+    /** What is not known is neither worse than what holds nor better; that a bank was not empty is better than one that was. */
+    @Test
+    void whatIsNotKnownIsNoTurnForTheWorse() {
+        List<String> base = List.of("as it is");
+        List<String> watts = List.of("400", "600", "800");
+        assertThat(SweepSummary.of(table(base, watts, List.of(1.2, NEVER, NEVER), List.of(EMPTY, HOLDS, UNKNOWN))))
+                .noneMatch(line -> line.contains("More is"));
+        assertThat(SweepSummary.of(table(base, watts, List.of(1.2, NEVER, NEVER), List.of(EMPTY, HOLDS, FALLS))))
+                .anyMatch(line -> line.contains("at 800 W it is not empty but falls"));
+        assertThat(SweepSummary.of(table(base, watts, List.of(1.2, NEVER, 1.5), List.of(EMPTY, UNKNOWN, EMPTY))))
+                .contains(
+                        "  More is not always better: at solar.power 600 W it is not empty within the trip, at 800 W it is"
+                                + " empty after 1.5 days; with option as it is.");
     }
 
     static Stream<Arguments> turns() {

@@ -7,7 +7,6 @@ import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -84,7 +83,7 @@ record BreakEvenPicture(BreakEven map) implements Picture {
         pen.graphics().setStroke(Style.thin());
         pen.graphics().draw(at);
         Font font = cell.holds() ? pen.style().heading() : pen.style().small();
-        String words = words(cell);
+        String words = cell.words();
         double room = pen.room(words, font);
         if (room + 8 > at.getWidth() || at.getHeight() < 16) {
             return;
@@ -95,19 +94,6 @@ record BreakEvenPicture(BreakEven map) implements Picture {
             pen.graphics().fill(new Rectangle2D.Double(x - 4, at.getCenterY() - 8, room + 8, 16));
         }
         pen.write(words, x, at.getCenterY() + 4.5, font, cell.holds() ? Style.INK : Style.WORDS);
-    }
-
-    private static String words(Cell cell) {
-        if (cell.option() < 0) {
-            return "–";
-        }
-        String number = Integer.toString(cell.option() + 1);
-        return cell.holds()
-                ? number
-                : number
-                        + (Double.isNaN(cell.days())
-                                ? ": falling"
-                                : String.format(Locale.ROOT, ": %.1f days", cell.days()));
     }
 
     private static Style.Fill fill(int option) {

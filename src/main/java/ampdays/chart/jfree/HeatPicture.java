@@ -2,6 +2,7 @@ package ampdays.chart.jfree;
 
 import ampdays.chart.HeatMap;
 import ampdays.chart.HeatMap.Segment;
+import ampdays.chart.HeatMap.Tile;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -11,8 +12,10 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Draws a {@link HeatMap}: a tile for each design, lines at whole days, and what is never empty in hatches. */
 record HeatPicture(HeatMap map) implements Picture {
@@ -21,6 +24,7 @@ record HeatPicture(HeatMap map) implements Picture {
     private static final double TALL = 400;
     private static final double RIGHT = 40;
     private static final int SHADES = 32;
+    private static final double KEY_LINE = 18;
 
     /** Tiles overlap by this much, so that no ground shows between them. */
     private static final double OVERLAP = 0.4;
@@ -29,8 +33,14 @@ record HeatPicture(HeatMap map) implements Picture {
     private static final List<Color> RAMP = List.of(
             new Color(0x440154), new Color(0x3B528B), new Color(0x21918C), new Color(0x5EC962), new Color(0xFDE725));
 
-    private static final Style.Fill HOLDS = new Style.Fill(Color.WHITE, Style.Hatch.RISING);
-    private static final Style.Fill FALLING = new Style.Fill(Style.GREY, Style.Hatch.FALLING);
+    /** How designs without days are shown, in the order of the key. */
+    private record Kind(Tile tile, Style.Fill fill) {}
+
+    private static final List<Kind> KINDS = List.of(
+            new Kind(Tile.HOLDS, new Style.Fill(Color.WHITE, Style.Hatch.RISING)),
+            new Kind(Tile.FALLS, new Style.Fill(Style.GREY, Style.Hatch.FALLING)),
+            new Kind(Tile.UNKNOWN, new Style.Fill(new Color(0xC4CAD2), Style.Hatch.RISING)),
+            new Kind(Tile.IMPOSSIBLE, new Style.Fill(Color.WHITE, Style.Hatch.NONE)));
 
     @Override
     public int width() {
@@ -78,24 +88,21 @@ record HeatPicture(HeatMap map) implements Picture {
         for (int i = 0; i < SHADES; i++) {
             shades.add(new Path2D.Double());
         }
-        List<Rectangle2D> holding = new ArrayList<>();
-        List<Rectangle2D> falling = new ArrayList<>();
+        Map<Tile, List<Rectangle2D>> others = new EnumMap<>(Tile.class);
         for (int row = 0; row < map.ys().size(); row++) {
             for (int column = 0; column < map.xs().size(); column++) {
                 double left = panel.x(xEdges.get(column));
                 double top = panel.y(yEdges.get(row + 1));
-                Rectangle2D tile = new Rectangle2D.Double(
+                Rectangle2D area = new Rectangle2D.Double(
                         left, top, panel.x(xEdges.get(column + 1)) - left, panel.y(yEdges.get(row)) - top);
-                double days = map.days().get(row).get(column);
-                if (map.holds().get(row).get(column)) {
-                    holding.add(tile);
-                } else if (Double.isNaN(days)) {
-                    falling.add(tile);
+                Tile tile = map.tiles().get(row).get(column);
+                if (tile != Tile.DAYS) {
+                    others.computeIfAbsent(tile, t -> new ArrayList<>()).add(area);
                 } else {
-                    shades.get(shade(days))
+                    shades.get(shade(map.days().get(row).get(column)))
                             .append(
                                     new Rectangle2D.Double(
-                                            left, top, tile.getWidth() + OVERLAP, tile.getHeight() + OVERLAP),
+                                            left, top, area.getWidth() + OVERLAP, area.getHeight() + OVERLAP),
                                     false);
                 }
             }
@@ -105,8 +112,7 @@ record HeatPicture(HeatMap map) implements Picture {
             g.setColor(color((i + 0.5) / SHADES));
             g.fill(shades.get(i));
         }
-        hatched(pen, holding, HOLDS);
-        hatched(pen, falling, FALLING);
+        KINDS.forEach(kind -> hatched(pen, others.getOrDefault(kind.tile(), List.of()), kind.fill()));
     }
 
     /** Tiles in one surface, ruled from side to side, so that no seams show between them. */
@@ -119,6 +125,9 @@ record HeatPicture(HeatMap map) implements Picture {
         Graphics2D g = pen.graphics();
         g.setColor(fill.color());
         g.fill(whole);
+        if (fill.hatch() == Style.Hatch.NONE) {
+            return;
+        }
         var clip = g.getClip();
         g.clip(whole);
         Rectangle2D box = whole.getBounds2D();
@@ -215,26 +224,25 @@ record HeatPicture(HeatMap map) implements Picture {
             pen.write(words, x + SHADES * 4 + 8, y + 12, font, Style.WORDS);
             x += SHADES * 4 + 28 + pen.room(words, font);
         }
-        x = key(pen, x, y, HOLDS, "holds");
-        boolean falls = false;
-        for (int row = 0; row < map.ys().size(); row++) {
-            for (int column = 0; column < map.xs().size(); column++) {
-                falls |= Double.isNaN(map.days().get(row).get(column))
-                        && !map.holds().get(row).get(column);
+        for (Kind kind : KINDS) {
+            if (kind.tile() == Tile.HOLDS || map.tiles().stream().anyMatch(row -> row.contains(kind.tile()))) {
+                double wide = 54 + pen.room(kind.tile().words(), font);
+                if (x + wide > width()) {
+                    x = LEFT;
+                    y += KEY_LINE;
+                }
+                key(pen, x, y, kind);
+                x += wide;
             }
-        }
-        if (falls) {
-            key(pen, x, y, FALLING, "not empty within the trip, but falling");
         }
     }
 
-    private static double key(Pen pen, double x, double y, Style.Fill fill, String words) {
+    private static void key(Pen pen, double x, double y, Kind kind) {
         Rectangle2D box = new Rectangle2D.Double(x, y, 26, 14);
-        hatched(pen, List.of(box), fill);
+        hatched(pen, List.of(box), kind.fill());
         pen.graphics().setColor(Style.ZERO);
         pen.graphics().setStroke(Style.thin());
         pen.graphics().draw(box);
-        pen.write(words, x + 34, y + 12, pen.style().small(), Style.WORDS);
-        return x + 54 + pen.room(words, pen.style().small());
+        pen.write(kind.tile().words(), x + 34, y + 12, pen.style().small(), Style.WORDS);
     }
 }

@@ -1,8 +1,14 @@
 package ampdays.chart.jfree;
 
+import static ampdays.results.Fate.EMPTY;
+import static ampdays.results.Fate.FALLS;
+import static ampdays.results.Fate.HOLDS;
+import static ampdays.results.Fate.UNKNOWN;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import ampdays.chart.BreakEven;
+import ampdays.chart.BreakEven.Cell;
 import ampdays.chart.CabinChart;
 import ampdays.chart.ChartModel;
 import ampdays.chart.DayChart;
@@ -10,6 +16,8 @@ import ampdays.chart.DaysBars;
 import ampdays.chart.DriveChart;
 import ampdays.chart.EnergyBalance;
 import ampdays.chart.EnergyDays;
+import ampdays.chart.HeatMap;
+import ampdays.chart.HeatMap.Tile;
 import ampdays.chart.InventedComparison;
 import ampdays.chart.LinesChart;
 import ampdays.chart.OperatingPoints;
@@ -40,6 +48,7 @@ import org.w3c.dom.NodeList;
 /** Pictures are checked by the words in them and by the readers of the runtime (SVG as XML, PNG by ImageIO). */
 class ChartRendererTest {
     private static final Comparison COMPARISON = InventedComparison.of(8);
+    private static final double NEVER = Double.NaN;
     private static ChartRenderer renderer;
 
     @TempDir
@@ -96,6 +105,36 @@ class ChartRendererTest {
         assertThat(y(picture, "holds")).isLessThan(y(picture, "falling"));
         assertThat(y(picture, "falling")).isLessThan(y(picture, "14"));
         assertThat(y(picture, "as it is")).isBetween(y(picture, "10"), y(picture, "5"));
+    }
+
+    /** A trip of two days has no trend, and what cannot be has no bank: neither is said to fall. */
+    @Test
+    void mapsNameWhatHasNoDays() throws Exception {
+        List<Double> at = List.of(1.0, 2.0);
+        List<List<Double>> days = List.of(List.of(1.5, NEVER), List.of(NEVER, NEVER));
+        HeatMap unknown = new HeatMap(
+                "",
+                "",
+                "",
+                "",
+                at,
+                at,
+                days,
+                List.of(List.of(Tile.DAYS, Tile.UNKNOWN), List.of(Tile.IMPOSSIBLE, Tile.UNKNOWN)));
+        assertThat(texts(renderer.svg(unknown, "unknown")))
+                .contains("holds", "not empty, trip too short to tell more", "impossible")
+                .doesNotContain("not empty, but falling");
+        HeatMap falls = new HeatMap(
+                "", "", "", "", at, at, days, List.of(List.of(Tile.DAYS, Tile.FALLS), List.of(Tile.HOLDS, Tile.HOLDS)));
+        assertThat(texts(renderer.svg(falls, "falls")))
+                .contains("holds", "not empty, but falling")
+                .doesNotContain("not empty, trip too short to tell more", "impossible");
+        List<List<Cell>> winners = List.of(
+                List.of(new Cell(0, HOLDS, NEVER), new Cell(1, FALLS, NEVER)),
+                List.of(new Cell(1, UNKNOWN, NEVER), new Cell(1, EMPTY, 1.5)));
+        assertThat(texts(renderer.svg(
+                        new BreakEven("", "", "", "", at, at, List.of("as it is", "more"), winners), "winners")))
+                .contains("1", "2: falling", "2: not empty", "2: 1.5 days");
     }
 
     @Test
