@@ -57,18 +57,13 @@ final class FailuresCommand implements Callable<Integer> {
         Variant variant = loaded.option(option);
         loaded.requireCoverage();
         List<Failure> own = loaded.file().failures();
-        FailureReport report;
-        try {
-            report = Failures.of(
-                    loaded.scenario(),
-                    variant,
-                    loaded.file().values(option).orElseThrow(),
-                    own.isEmpty() ? Failures.builtIn() : own,
-                    loaded.planner(Outputs.STEP_SECONDS),
-                    !quick);
-        } catch (IllegalArgumentException e) {
-            throw new UsageException(e.getMessage());
-        }
+        FailureReport report = Failures.of(
+                loaded.scenario(),
+                variant,
+                loaded.file().values(option).orElseThrow(),
+                own.isEmpty() ? Failures.builtIn() : own,
+                loaded.planner(Outputs.STEP_SECONDS),
+                !quick);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), "failures" + ofOption()) : out;
         FailureFiles.write(folder, report);
         SortedMap<String, ChartModel> charts = FailureCharts.of(report);

@@ -115,6 +115,9 @@ final class FailuresScreen {
             wrap("  Worse than without it: " + String.join(", ", o.worse()) + ".", "    ");
         }
         wrap("  " + madeGood(o), "    ");
+        o.impossible()
+                .forEach(impossible ->
+                        wrap("  Cannot be with it: " + impossible.change() + ": " + impossible.why() + ".", "    "));
         if (!o.advice().isEmpty()) {
             wrap("  " + o.advice(), "    ");
         }
@@ -139,7 +142,9 @@ final class FailuresScreen {
             return "Survived as it is: the trip is no worse than without it.";
         }
         if (o.tried() == 0) {
-            return "What makes it good was not looked for.";
+            return o.impossible().isEmpty()
+                    ? "What makes it good was not looked for."
+                    : "No single change could be tried with it.";
         }
         return o.additions().isEmpty()
                 ? "None of the " + o.tried() + " kinds of single change that were tried makes it good."

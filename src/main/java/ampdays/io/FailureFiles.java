@@ -2,6 +2,7 @@ package ampdays.io;
 
 import ampdays.results.FailureOutcome;
 import ampdays.results.FailureOutcome.Addition;
+import ampdays.results.FailureOutcome.Impossible;
 import ampdays.results.FailureOutcome.Sign;
 import ampdays.results.FailureOutcome.Times;
 import ampdays.results.FailureOutcome.Use;
@@ -58,7 +59,8 @@ public final class FailureFiles {
             "made good by",
             "price",
             "currency",
-            "advice");
+            "advice",
+            "cannot be with it");
 
     private FailureFiles() {}
 
@@ -116,7 +118,10 @@ public final class FailureFiles {
                 cheapest.map(Addition::change).orElse(""),
                 cheapest.map(addition -> Numbers.full(addition.price())).orElse(""),
                 cheapest.map(Addition::currency).orElse(""),
-                outcome.advice());
+                outcome.advice(),
+                outcome.impossible().stream()
+                        .map(cannotBe -> cannotBe.change() + ": " + cannotBe.why())
+                        .collect(Collectors.joining("; ")));
     }
 
     private static String names(FailureOutcome outcome, Predicate<Use> which) {
@@ -184,6 +189,14 @@ public final class FailureFiles {
             json.writeStringField("currency", addition.currency());
             json.writeStringField("priceFrom", addition.priceFrom());
             json.writeBooleanField("perTrip", addition.perTrip());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
+        json.writeArrayFieldStart("impossibleWithIt");
+        for (Impossible impossible : outcome.impossible()) {
+            json.writeStartObject();
+            json.writeStringField("change", impossible.change());
+            json.writeStringField("why", impossible.why());
             json.writeEndObject();
         }
         json.writeEndArray();

@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param alarm what people feel or an alarm tells first; empty when nothing does
  * @param worse in what the trip is worse than without it, in words; empty when it is survived as it is
  * @param additions single changes with which it is no worse than the design without it, the cheapest first
+ * @param impossible kinds of single change with a step that cannot be together with it, the first such step of each
  * @param tried how many kinds of single change were tried
  * @param advice what else to do, in words; nothing that was simulated
  * @param curve state of charge from the failure on
@@ -36,6 +37,7 @@ public record FailureOutcome(
         Optional<Sign> alarm,
         List<String> worse,
         List<Addition> additions,
+        List<Impossible> impossible,
         int tried,
         String advice,
         Curve curve) {
@@ -43,10 +45,11 @@ public record FailureOutcome(
         uses = List.copyOf(uses);
         worse = List.copyOf(worse);
         additions = List.copyOf(additions);
+        impossible = List.copyOf(impossible);
     }
 
-    /** The same with what was found to make it good, among so many kinds of single change. */
-    public FailureOutcome with(List<Addition> found, int kinds) {
+    /** The same with what was found to make it good, among so many kinds of single change, and what cannot be. */
+    public FailureOutcome with(List<Addition> found, List<Impossible> cannotBe, int kinds) {
         return new FailureOutcome(
                 name,
                 what,
@@ -60,6 +63,7 @@ public record FailureOutcome(
                 alarm,
                 worse,
                 found,
+                cannotBe,
                 kinds,
                 advice,
                 curve);
@@ -126,6 +130,14 @@ public record FailureOutcome(
      * @param priceFrom the mark of the price, or "your price"; empty where it takes no money
      */
     public record Addition(String change, double price, boolean perTrip, String currency, String priceFrom) {}
+
+    /**
+     * A single change that together with the failure makes a design that cannot be.
+     *
+     * @param change in words, with its size
+     * @param why as a sentence without its end
+     */
+    public record Impossible(String change, String why) {}
 
     /**
      * State of charge over the rest of the trip.

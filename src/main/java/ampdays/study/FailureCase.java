@@ -1,11 +1,13 @@
 package ampdays.study;
 
 import ampdays.scenario.Failure;
+import ampdays.scenario.Problem;
 import ampdays.scenario.ScenarioException;
 import ampdays.scenario.SingleChange;
 import ampdays.scenario.Values;
 import ampdays.scenario.Variant;
 import ampdays.scenario.VariantBuilder;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -28,17 +30,26 @@ record FailureCase(Failure failure, int fromStep, int untilStep, int firstDay, i
     }
 
     /** That design. */
-    Variant before(SingleChange change, VariantBuilder designs) {
+    Variant before(SingleChange change, VariantBuilder designs) throws ScenarioException {
         return built(change, before(change), designs);
     }
 
-    /** The same while it lasts. */
-    Variant during(SingleChange change, VariantBuilder designs) {
-        Values values = failure.during(change.values());
+    /**
+     * The same while it lasts.
+     *
+     * @throws ScenarioException when what it does contradicts the design
+     */
+    Variant during(SingleChange change, VariantBuilder designs) throws ScenarioException {
+        Values values;
+        try {
+            values = failure.during(change.values());
+        } catch (IllegalArgumentException e) {
+            throw new ScenarioException(List.of(new Problem(failure.name(), e.getMessage())));
+        }
         return failure.stay(built(change, values, designs), values, firstDay, endDay);
     }
 
-    private Variant built(SingleChange change, Values values, VariantBuilder designs) {
+    private static Variant built(SingleChange change, Values values, VariantBuilder designs) throws ScenarioException {
         SingleChange changed = new SingleChange(
                 change.words(),
                 change.price(),
@@ -47,12 +58,7 @@ record FailureCase(Failure failure, int fromStep, int untilStep, int firstDay, i
                 change.priceFrom(),
                 values,
                 change.trip());
-        try {
-            return changed.variant(designs);
-        } catch (ScenarioException e) {
-            throw new IllegalArgumentException(
-                    "With \"" + failure.name() + "\" the design cannot be: " + e.getMessage(), e);
-        }
+        return changed.variant(designs);
     }
 
     /** A design as no change of it. */

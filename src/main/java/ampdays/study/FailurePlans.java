@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.SingleChange;
 import ampdays.scenario.Variant;
 import ampdays.scenario.VariantBuilder;
@@ -23,11 +24,11 @@ final class FailurePlans {
         return plan(Sky.AS_IT_IS, variant);
     }
 
-    RunPlan before(FailureCase place, SingleChange design) {
+    RunPlan before(FailureCase place, SingleChange design) throws ScenarioException {
         return asItIs(place.before(design, designs));
     }
 
-    RunPlan during(FailureCase place, SingleChange design) {
+    RunPlan during(FailureCase place, SingleChange design) throws ScenarioException {
         return plan(place.sky(), place.during(design, designs));
     }
 

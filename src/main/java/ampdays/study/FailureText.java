@@ -2,6 +2,8 @@ package ampdays.study;
 
 import ampdays.scenario.Failure;
 import ampdays.scenario.FailureKind;
+import ampdays.scenario.Problem;
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.TripMoment;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -9,6 +11,12 @@ import java.util.stream.Collectors;
 /** What a failure does, and what helps against it beyond single changes of the design, in plain words of our own. */
 final class FailureText {
     private FailureText() {}
+
+    /** Why a design cannot be, as a sentence without its end. */
+    static String why(ScenarioException cannotBe) {
+        String problems = cannotBe.problems().stream().map(Problem::message).collect(Collectors.joining(" "));
+        return problems.endsWith(".") ? problems.substring(0, problems.length() - 1) : problems;
+    }
 
     /** What it changes, as a sentence without its end. */
     static String what(FailureCase place) {

@@ -2,7 +2,6 @@ package ampdays.study;
 
 import ampdays.results.Channel;
 import ampdays.results.FailureOutcome;
-import ampdays.results.FailureOutcome.Addition;
 import ampdays.results.FailureOutcome.Curve;
 import ampdays.results.FailureOutcome.Times;
 import ampdays.results.FailureOutcome.Use;
@@ -13,6 +12,7 @@ import ampdays.results.RunResult;
 import ampdays.scenario.Failure;
 import ampdays.scenario.FailureKind;
 import ampdays.scenario.Scenario;
+import ampdays.scenario.ScenarioException;
 import ampdays.scenario.SingleChange;
 import ampdays.scenario.SingleChanges;
 import ampdays.scenario.Values;
@@ -56,11 +56,10 @@ public final class Failures {
     }
 
     /**
-     * Runs all failures that a design can suffer.
+     * Runs all failures that a design can suffer; one with which it cannot be does not apply.
      *
      * @param values that the variant was built from
      * @param additions whether to look for what makes each good, which takes many runs
-     * @throws IllegalArgumentException with a sentence for the user when a failure makes a design that cannot be
      */
     public static FailureReport of(
             Scenario scenario,
@@ -82,10 +81,15 @@ public final class Failures {
             FailureMoments.Found found = whyNot.isPresent()
                     ? new FailureMoments.Found(Optional.empty(), whyNot.get())
                     : moments.find(failure);
-            found.place()
-                    .ifPresentOrElse(
-                            place -> suffered.add(study.suffered(place)),
-                            () -> not.add(new NotApplying(failure.name(), found.whyNot())));
+            if (found.place().isEmpty()) {
+                not.add(new NotApplying(failure.name(), found.whyNot()));
+                continue;
+            }
+            try {
+                suffered.add(study.suffered(found.place().get()));
+            } catch (ScenarioException e) {
+                not.add(new NotApplying(failure.name(), "the design cannot be with it: " + FailureText.why(e)));
+            }
         }
         RunResult undisturbed = whole.stretch().result();
         return new FailureReport(
@@ -111,16 +115,16 @@ public final class Failures {
             return outcomes(suffered);
         }
         List<List<SingleChange>> changes = SingleChanges.of(values, variant.trip());
-        List<List<Addition>> found = FailureAdditions.of(suffered, changes, planner);
+        List<FailureAdditions.Made> found = FailureAdditions.of(suffered, changes, planner);
         List<FailureOutcome> outcomes = new ArrayList<>();
         for (int i = 0; i < suffered.size(); i++) {
             FailureOutcome outcome = suffered.get(i).outcome();
-            outcomes.add(outcome.survived() ? outcome : outcome.with(found.get(i), changes.size()));
+            outcomes.add(outcome.survived() ? outcome : found.get(i).in(outcome));
         }
         return outcomes;
     }
 
-    private Suffered suffered(FailureCase place) {
+    private Suffered suffered(FailureCase place) throws ScenarioException {
         SingleChange asItIs = FailureCase.unchanged(values, variant);
         RunPlan before = plans.before(place, asItIs);
         RunPlan during = plans.during(place, asItIs);
@@ -144,6 +148,7 @@ public final class Failures {
                 signs.sign(),
                 signs.alarm(),
                 FailureGood.worse(with, without),
+                List.of(),
                 List.of(),
                 0,
                 FailureText.advice(place.failure()),

@@ -8,6 +8,7 @@ import ampdays.io.WeatherReader;
 import ampdays.results.Channel;
 import ampdays.results.FailureOutcome;
 import ampdays.results.FailureOutcome.Addition;
+import ampdays.results.FailureOutcome.Impossible;
 import ampdays.results.FailureOutcome.Use;
 import ampdays.results.FailureReport;
 import ampdays.results.FailureReport.NotApplying;
@@ -285,7 +286,8 @@ class FailuresTest {
         }
     }
 
-    private static Aftermath aftermath(FailureCase place, SingleChange design, Planner planner, boolean fails) {
+    private static Aftermath aftermath(FailureCase place, SingleChange design, Planner planner, boolean fails)
+            throws Exception {
         RunPlan before = planner.under(Sky.AS_IT_IS).apply(place.before(design, new VariantBuilder()));
         RunPlan during = planner.under(Sky.AS_IT_IS)
                 .apply(fails ? place.during(design, new VariantBuilder()) : place.before(design, new VariantBuilder()));
@@ -394,5 +396,70 @@ class FailuresTest {
                     report(van, Van.dark(36), true, failures[i]).outcomes().get(0);
             assertThat(together.outcomes().get(i)).isEqualTo(alone);
         }
+    }
+
+    private static Van ownSecond(String cutBackTo) {
+        return new Van()
+                .lossless()
+                .with("trip.days", "3")
+                .with("battery.capacity", "100 Ah")
+                .with("second-alternator.preset", "small frame")
+                .with("second-alternator.cut-back-to", cutBackTo)
+                .load("lamp", "2 A", "always");
+    }
+
+    private static Failure[] regulatorAndLamp() throws Exception {
+        return new Failure[] {
+            change("second-alternator.cut-back-from", "125 °C", "day 2", ""),
+            change("loads.lamp.draw", "6 A", "day 2", "")
+        };
+    }
+
+    /**
+     * Definition: a temperature to cut back from above that where nothing is left is no design; that failure does not apply,
+     * and the other comes out as alone.
+     */
+    @Test
+    void aFailureThatContradictsTheDesignDoesNotApply() throws Exception {
+        Failure[] failures = regulatorAndLamp();
+        FailureReport report = report(ownSecond("120 °C"), Van.dark(25), true, failures);
+        assertThat(report.notApplying())
+                .containsExactly(new NotApplying(
+                        "own",
+                        "the design cannot be with it: second-alternator.cut-back-to is not above"
+                                + " second-alternator.cut-back-from, 125 °C. Write a higher temperature"));
+        assertThat(report.outcomes())
+                .isEqualTo(report(ownSecond("120 °C"), Van.dark(25), true, failures[1])
+                        .outcomes());
+    }
+
+    /** Definition: larger alternators cut back to 120 °C, so that they contradict the one failure, not the other. */
+    @Test
+    void aChangeThatContradictsAFailureIsToldAndTheRestGoesOn() throws Exception {
+        FailureReport report = report(
+                ownSecond("140 °C"),
+                Van.dark(25),
+                true,
+                new Failure(
+                        "regulator and lamp",
+                        Optional.empty(),
+                        List.of(
+                                new Change("second-alternator.cut-back-from", "125 °C"),
+                                new Change("loads.lamp.draw", "6 A")),
+                        Optional.of(TripMoment.parse("day 2")),
+                        Optional.empty()),
+                regulatorAndLamp()[1]);
+        assertThat(report.outcomes().get(0).impossible())
+                .containsExactly(new Impossible(
+                        "a second alternator, medium frame of 200 A",
+                        "second-alternator.cut-back-to is not above second-alternator.cut-back-from, 125 °C."
+                                + " Write a higher temperature"));
+        assertThat(report.outcomes().get(1).impossible()).isEmpty();
+        assertThat(report.outcomes().get(0).tried())
+                .isEqualTo(report.outcomes().get(1).tried() - 1);
+        assertThat(report.outcomes())
+                .allSatisfy(outcome -> assertThat(outcome.additions())
+                        .extracting(Addition::change)
+                        .anySatisfy(change -> assertThat(change).endsWith("more bank")));
     }
 }
