@@ -22,7 +22,7 @@ public record DaysBars(String title, String subtitle, String xLabel, double days
         /** Beyond the trip: it holds. */
         HOLDS,
         /** At the end of the trip, not empty and not holding: what comes after is not known. */
-        FALLING
+        NOT_EMPTY
     }
 
     /**
@@ -47,7 +47,7 @@ public record DaysBars(String title, String subtitle, String xLabel, double days
 
     private static Bar bar(RunResult run) {
         boolean empty = !Double.isNaN(run.daysToEmpty());
-        End end = empty ? End.EMPTY : run.holds() ? End.HOLDS : End.FALLING;
+        End end = empty ? End.EMPTY : run.holds() ? End.HOLDS : End.NOT_EMPTY;
         return new Bar(run.option(), empty ? run.daysToEmpty() : run.tripDays(), end, Words.outcome(run));
     }
 }

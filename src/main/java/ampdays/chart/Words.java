@@ -1,5 +1,6 @@
 package ampdays.chart;
 
+import ampdays.results.Fate;
 import ampdays.results.RunResult;
 import ampdays.results.Series;
 import java.math.BigDecimal;
@@ -37,7 +38,7 @@ final class Words {
             return "holds " + days(run.tripDays());
         }
         String notEmpty = "not empty in " + days(run.tripDays());
-        return run.trendPerDay() < 0
+        return run.fate() == Fate.FALLS
                 ? notEmpty + ", falling " + twoDigits(-100 * run.trendPerDay()) + " % a day"
                 : notEmpty;
     }
@@ -50,7 +51,7 @@ final class Words {
         if (run.holds()) {
             return "holds";
         }
-        return run.trendPerDay() < 0 ? "falling " + twoDigits(-100 * run.trendPerDay()) + " % a day" : "not empty";
+        return run.fate() == Fate.FALLS ? "falling " + twoDigits(-100 * run.trendPerDay()) + " % a day" : "not empty";
     }
 
     static List<Double> list(Series series) {

@@ -1,5 +1,6 @@
 package ampdays.study;
 
+import ampdays.results.Fate;
 import ampdays.results.RunResult;
 import ampdays.scenario.ScenarioFile;
 import ampdays.study.Comparison.Option;
@@ -126,9 +127,9 @@ public final class Verdict {
             return "is empty after " + twoDigits(r.daysToEmpty()) + " days";
         }
         String within = "is not empty within " + twoDigits(r.tripDays()) + " days";
-        return Double.isNaN(r.trendPerDay())
-                ? within
-                : within + ", but falls " + twoDigits(-100 * r.trendPerDay()) + " % a day";
+        return r.fate() == Fate.FALLS
+                ? within + ", but falls " + twoDigits(-100 * r.trendPerDay()) + " % a day"
+                : within;
     }
 
     static String nights(RunResult r) {

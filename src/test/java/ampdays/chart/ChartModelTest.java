@@ -75,7 +75,7 @@ class ChartModelTest {
         assertThat(bars.bars().get(3).end()).isEqualTo(End.HOLDS);
         assertThat(bars.bars().get(3).days()).isEqualTo(14);
         assertThat(bars.bars().get(5).words()).matches("not empty in 14 days, falling [0-9.]+ % a day");
-        assertThat(bars.bars().get(5).end()).isEqualTo(End.FALLING);
+        assertThat(bars.bars().get(5).end()).isEqualTo(End.NOT_EMPTY);
     }
 
     @Test

@@ -73,7 +73,7 @@ record DaysPicture(DaysBars chart) implements Picture {
                 g.fill(arrow(left, end, middle));
                 yield end + ARROW;
             }
-            case FALLING -> {
+            case NOT_EMPTY -> {
                 g.fill(breakingUp(left, end, middle));
                 yield end;
             }
