@@ -47,7 +47,10 @@ public final class Verdict {
             return text.append(unneeded(holding, failing)).toString();
         }
         if (holding.isEmpty()) {
-            text.append(" No option holds; ")
+            text.append(
+                            failing.stream().anyMatch(Verdict::isUnknown)
+                                    ? " No option is sure to hold; "
+                                    : " No option holds; ")
                     .append(quoted(failing.get(0)))
                     .append(" comes nearest: it ")
                     .append(fate(failing.get(0)))
@@ -58,7 +61,7 @@ public final class Verdict {
         } else {
             RunResult best = best(others);
             boolean only = holding.size() == 1;
-            text.append(only && !base.holds() ? " Only " : " ")
+            text.append(only && !base.holds() && results.stream().noneMatch(Verdict::isUnknown) ? " Only " : " ")
                     .append(listed(holding))
                     .append(only ? " holds" : " hold")
                     .append(base.holds() ? " too" : "");
@@ -67,24 +70,33 @@ public final class Verdict {
             }
             text.append(", ").append(nights(best)).append('.');
         }
-        if (!failing.isEmpty()) {
-            text.append(base.holds() ? NO_LONGER : " Not enough alone: ")
-                    .append(fates(failing))
-                    .append('.');
-        }
-        return text.toString();
+        return text.append(rest(base.holds() ? NO_LONGER : " Not enough alone: ", failing))
+                .toString();
     }
 
     /** What to say of changes on a design that holds and sleeps as well without them. */
     private static String unneeded(List<RunResult> holding, List<RunResult> failing) {
         if (holding.isEmpty()) {
-            return " None of the changes leaves it so: " + fates(failing) + ".";
+            return failing.stream().anyMatch(Verdict::isUnknown)
+                    ? rest(NO_LONGER, failing)
+                    : " None of the changes leaves it so: " + fates(failing) + ".";
         }
         String alike = holding.size() == 1
                 ? " holds too and adds no comfortable night."
                 : " hold too and add no comfortable night.";
-        return " None of the changes is needed: " + listed(holding) + alike
-                + (failing.isEmpty() ? "" : NO_LONGER + fates(failing) + ".");
+        return " None of the changes is needed: " + listed(holding) + alike + rest(NO_LONGER, failing);
+    }
+
+    /** Those that do not hold, and those of which the trip is too short to tell. */
+    private static String rest(String failed, List<RunResult> options) {
+        List<RunResult> failing = options.stream().filter(r -> !isUnknown(r)).toList();
+        List<RunResult> unknown = options.stream().filter(Verdict::isUnknown).toList();
+        return (failing.isEmpty() ? "" : failed + fates(failing) + ".")
+                + (unknown.isEmpty() ? "" : " Not empty, on a trip too short to tell more: " + listed(unknown) + ".");
+    }
+
+    private static boolean isUnknown(RunResult r) {
+        return r.fate() == Fate.UNKNOWN;
     }
 
     private static String listed(List<RunResult> results) {

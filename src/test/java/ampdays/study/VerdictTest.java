@@ -90,6 +90,21 @@ class VerdictTest {
                         + " \"b\" (not empty within 14 days, but falls 1.5 % a day), \"a\" (empty after 3.3 days).");
     }
 
+    /** Without a trend nobody knows whether a design that is not empty yet would hold. */
+    @Test
+    void whatTheTripIsTooShortToTellIsNotSaidToFail() {
+        assertThat(verdict(unknown("as it is"), run("a", Double.NaN, true, 9), unknown("b"), run("c", 1.5, false, 9)))
+                .isEqualTo(
+                        "As it is, the van is not empty within 14 days, with 9 comfortable nights of 13. \"a\" holds, with"
+                                + " 9 comfortable nights of 13. Not enough alone: \"c\" (empty after 1.5 days). Not empty, on a trip"
+                                + " too short to tell more: \"b\".");
+        assertThat(verdict(run("as it is", 1.2, false, 9), unknown("b"), run("c", 1.5, false, 9)))
+                .contains(" No option is sure to hold; \"b\" comes nearest: it is not empty within 14 days, with 9"
+                        + " comfortable nights of 13. Not enough alone: \"c\" (empty after 1.5 days).");
+        assertThat(verdict(run("as it is", Double.NaN, true, 9), unknown("b")))
+                .endsWith(" nights of 13. Not empty, on a trip too short to tell more: \"b\".");
+    }
+
     /** 84 kWh asked in 14 days is 6.0 a day, 56 kWh of it for the load named, 35 kWh of sun 2.5 a day. */
     @Test
     void theBalanceOfADayIsToldOfADesignThatDoesNotHold() {
@@ -161,6 +176,10 @@ class VerdictTest {
             Map<String, Double> unservedWh) {
         return run(
                 option, daysToEmpty, holds, comfortable, LOWEST_SOC, TREND_PER_DAY, whByAccount, servedWh, unservedWh);
+    }
+
+    private static RunResult unknown(String option) {
+        return run(option, Double.NaN, false, 9, LOWEST_SOC, Double.NaN, Map.of(), Map.of(), Map.of());
     }
 
     static RunResult failing(double daysToEmpty, double lowestSoc, double trendPerDay) {
