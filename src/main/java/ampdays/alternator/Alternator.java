@@ -1,6 +1,7 @@
 package ampdays.alternator;
 
 import ampdays.alternator.TurningAlternator.Speed;
+import ampdays.heat.TwoNodeStep;
 
 /**
  * One alternator during one run: winding and case temperatures, ramp. One run, one thread.
@@ -8,7 +9,8 @@ import ampdays.alternator.TurningAlternator.Speed;
  * <p>A step is {@link #open} (how much current now, and why no more), then {@link #settle} with the current drawn. Limits
  * and loss of a step are those at the middle between its start and the end foretold from it, so that the feedback of warm
  * copper and of the cut-back is of second order in the step. In a step with a ramp in it the loss in copper is that of the
- * ramp's mean square. Reference: AlternatorIntegrationTest.
+ * ramp's mean square. A machine at rest has no losses: {@link #open} cools it towards the air around it, and nothing is
+ * left to settle. Reference: AlternatorIntegrationTest.
  */
 public final class Alternator {
     private final TurningAlternator turning;
@@ -17,12 +19,12 @@ public final class Alternator {
     private final double stepS;
     private final double endA;
     private final double copperOhm;
+    private final TwoNodeStep atRest;
 
     private EngineState state = EngineState.STOPPED;
     private Speed speed;
     private double windingC;
     private double caseC;
-    private double airC;
     private double windingAirW;
     private double caseW;
     private double runningS;
@@ -51,6 +53,7 @@ public final class Alternator {
         this.endA = turning.endA;
         this.copperOhm = turning.copperOhm;
         this.speed = turning.at(state);
+        this.atRest = speed.nodes();
         this.windingC = startC;
         this.caseC = startC;
     }
@@ -73,14 +76,27 @@ public final class Alternator {
         if (state != now) {
             state = now;
             speed = turning.at(now);
+            if (now == EngineState.STOPPED) {
+                runningS = 0;
+                steadyA = 0;
+                rampShare = 0;
+            }
         }
-        airC = underBonnetC;
         if (now == EngineState.STOPPED) {
-            runningS = 0;
-            steadyA = 0;
-            rampShare = 0;
-            return;
+            rest(underBonnetC);
+        } else {
+            turn(underBonnetC);
         }
+    }
+
+    private void rest(double airC) {
+        double windingK = windingC - airC;
+        double caseK = caseC - airC;
+        windingC = airC + atRest.after1K(windingK, caseK);
+        caseC = airC + atRest.after2K(windingK, caseK);
+    }
+
+    private void turn(double underBonnetC) {
         windingAirW = speed.toWindingWK() * underBonnetC;
         caseW = speed.turningLossW() + speed.toCaseWK() * underBonnetC;
         boolean ramps = runningS < spec.startDelayS() + spec.rampS();
@@ -132,16 +148,12 @@ public final class Alternator {
     }
 
     /**
-     * Ends the step. A machine at rest has no losses: it cools towards the air around it.
+     * Ends the step.
      *
      * @param currentA mean current drawn, A; 0 with the engine off
      */
     public void settle(double currentA) {
         if (state == EngineState.STOPPED) {
-            double windingK = windingC - airC;
-            double caseK = caseC - airC;
-            windingC = airC + speed.nodes().after1K(windingK, caseK);
-            caseC = airC + speed.nodes().after2K(windingK, caseK);
             return;
         }
         double windingW = windingAirW + lossW(currentA, windingC);

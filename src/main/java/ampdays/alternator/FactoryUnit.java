@@ -17,8 +17,10 @@ public final class FactoryUnit {
     private final OneNodeStep chargerNode;
     private final double cableOhm;
     private final double lossPerOutput;
+    private final boolean inEngineBay;
 
     private double chargerC;
+    private boolean running;
     private double chargerAirC;
     private double systemV;
     private double vehicleA;
@@ -56,7 +58,9 @@ public final class FactoryUnit {
         this.chargerNode = new OneNodeStep(charger.heatJK(), charger.toAirWK(), turning.stepS);
         this.cableOhm = spec.alternator().cableOhm();
         this.lossPerOutput = 1 / charger.efficiency() - 1;
+        this.inEngineBay = charger.inEngineBay();
         this.chargerC = chargerStartC;
+        stop();
     }
 
     /** Goes on from where another was. */
@@ -72,16 +76,34 @@ public final class FactoryUnit {
      * @param cabinC air in the cabin, °C
      */
     public void open(EngineState state, double underBonnetC, double cabinC) {
-        chargerAirC = charger.inEngineBay() ? underBonnetC : cabinC;
+        double airC = inEngineBay ? underBonnetC : cabinC;
+        if (state == EngineState.STOPPED) {
+            if (running) {
+                stop();
+            }
+            alternator.open(EngineState.STOPPED, underBonnetC);
+            chargerC = chargerNode.nextC(chargerC, airC, 0);
+        } else {
+            running = true;
+            chargerAirC = airC;
+            turn(state, underBonnetC);
+        }
+    }
+
+    private void stop() {
+        running = false;
+        systemV = spec.voltage().setPointV();
+        vehicleA = 0;
+        ratingShare = 1;
+        possibleW = 0;
+        cableRules = false;
+        inputA = 0;
+        carriedA = 0;
+    }
+
+    private void turn(EngineState state, double underBonnetC) {
         systemV = spec.voltage().at(state, alternator.runningS());
         alternator.open(state, underBonnetC);
-        if (state == EngineState.STOPPED) {
-            vehicleA = 0;
-            ratingShare = 1;
-            possibleW = 0;
-            cableRules = false;
-            return;
-        }
         vehicleA = spec.vehicleA(state);
         ratingShare = AlternatorPhysics.cutBackShare(chargerC, charger.derateFromC(), charger.derateToC());
         double spareA = spareA();
@@ -91,11 +113,14 @@ public final class FactoryUnit {
     }
 
     /**
-     * Ends the step.
+     * Ends the step; one with the engine off has ended when it began.
      *
      * @param outputW what the charger gave, W
      */
     public void settle(double outputW) {
+        if (!running) {
+            return;
+        }
         inputA = outputW > 0 ? DcDcCharger.inputA(outputW, systemV, cableOhm, charger.efficiency()) : 0;
         carriedA = alternator.availableA() - spareA();
         alternator.settle(carriedA + inputA);

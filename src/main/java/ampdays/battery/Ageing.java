@@ -41,9 +41,10 @@ public final class Ageing {
     }
 
     void step(double currentA, double temperatureC, double soc) {
-        double dischargeA = currentA < 0 ? -currentA : 0;
-        dischargeSumA += dischargeA;
-        dischargeSumA2 += dischargeA * dischargeA;
+        if (currentA < 0) {
+            dischargeSumA -= currentA;
+            dischargeSumA2 += currentA * currentA;
+        }
         if (++steps == stepsAnHour) {
             endHour(temperatureC, soc);
         }

@@ -69,6 +69,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     double resistanceW;
     double chargeLossW;
     double standbyW;
+    private double heatW;
 
     /**
      * @param chargeSteps charge limits of the cells by temperature, A
@@ -205,13 +206,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
      */
     final void offer(double rateA, double nearA, double roomA, double leftA) {
         ChargeLimit limit;
-        chargeMaxA = 0;
-        if (chargeStopped || rateA <= 0) {
-            boolean hot = chargeStopped ? tooHotToCharge : temperatureC > 25;
-            limit = hot ? ChargeLimit.TOO_HOT : ChargeLimit.TOO_COLD;
-        } else if (chargeTripped) {
-            limit = ChargeLimit.TRIPPED;
-        } else {
+        if (rateA > 0 && (closed || !chargingStopped())) {
             boolean byProtection = chargeProtectionA <= rateA;
             double limitA = byProtection ? chargeProtectionA : rateA;
             limit = byProtection ? ChargeLimit.PROTECTION : ChargeLimit.RATE;
@@ -224,6 +219,9 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
                 limitA = roomA;
             }
             chargeMaxA = limitA > 0 ? limitA : 0;
+        } else {
+            limit = whyRefused(rateA);
+            chargeMaxA = 0;
         }
         if (chargeLimit != limit) {
             chargeLimit = limit;
@@ -234,7 +232,15 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
             mostA = emfV / (2 * dischargeOhm);
             protectionHoldsDischarge = false;
         }
-        dischargeMaxA = dischargeStopped || dischargeTripped || mostA < 0 ? 0 : mostA;
+        dischargeMaxA = mostA > 0 && (closed || !dischargingStopped()) ? mostA : 0;
+    }
+
+    private ChargeLimit whyRefused(double rateA) {
+        if (!chargeStopped && rateA > 0) {
+            return ChargeLimit.TRIPPED;
+        }
+        boolean hot = chargeStopped ? tooHotToCharge : temperatureC > 25;
+        return hot ? ChargeLimit.TOO_HOT : ChargeLimit.TOO_COLD;
     }
 
     /**
@@ -265,7 +271,8 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
 
     /** Warms or cools the bank by the heat of the step, and cuts loads off or lets them come back. */
     final void settleHeatAndLoads(double busV, double cabinC) {
-        temperatureC = heat.nextC(temperatureC, cabinC, heatW());
+        heatW = resistanceW + chargeLossW + standbyW;
+        temperatureC = heat.nextC(temperatureC, cabinC, heatW);
         sinceCutS += stepS;
         double emptyShare = cutOutShare > floorShare ? cutOutShare : floorShare;
         if (loadsCut) {
@@ -364,6 +371,6 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
 
     /** Heat given off in the last step, W. */
     public final double heatW() {
-        return resistanceW + chargeLossW + standbyW;
+        return heatW;
     }
 }

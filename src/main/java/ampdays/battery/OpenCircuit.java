@@ -98,28 +98,38 @@ public final class OpenCircuit {
 
     /** Where a state lies in the table, and what {@link #cellV} and {@link #slopeV} say of it. */
     static final class Reading {
-        private double row = -1;
-        private double column = -1;
+        private double row = Double.NaN;
+        private double column = Double.NaN;
         private double lowColdV;
         private double lowWarmV;
         private double highColdV;
         private double highWarmV;
         double cellV;
         double slopeV;
+
+        /** Sets both for a place between the lines, in shares of their distance. */
+        private void between(double down, double across) {
+            double below = lowColdV + (lowWarmV - lowColdV) * across;
+            double rise = highColdV + (highWarmV - highColdV) * across - below;
+            cellV = below + rise * down;
+            slopeV = rise * (ROWS - 1);
+        }
     }
 
     /** Reads voltage and slope at once; quick where the last reading lay between the same lines of the table. */
     void read(double soc, double temperatureC, Reading last) {
-        double at = place(soc);
-        double column = column(temperatureC);
-        if (!(at >= last.row && at < last.row + 1 && column >= last.column && column < last.column + 1)) {
+        double at = soc * (ROWS - 1);
+        double column = (temperatureC - LOWEST_C) * (1 / COLUMN_K);
+        double down = at - last.row;
+        double across = column - last.column;
+        if (down >= 0 && down < 1 && across >= 0 && across < 1) {
+            last.between(down, across);
+        } else {
+            at = held(at, ROWS - 1);
+            column = held(column, COLUMNS - 1);
             find(at, column, last);
+            last.between(at - last.row, column - last.column);
         }
-        double share = column - last.column;
-        double below = last.lowColdV + (last.lowWarmV - last.lowColdV) * share;
-        double rise = last.highColdV + (last.highWarmV - last.highColdV) * share - below;
-        last.cellV = below + rise * (at - last.row);
-        last.slopeV = rise * (ROWS - 1);
     }
 
     private void find(double at, double column, Reading into) {
@@ -133,13 +143,7 @@ public final class OpenCircuit {
         into.highWarmV = gridV[(left + 1) * ROWS + row + 1];
     }
 
-    private static double place(double soc) {
-        double at = soc * (ROWS - 1);
-        return at < 0 ? 0 : at > ROWS - 1 ? ROWS - 1 : at;
-    }
-
-    private static double column(double temperatureC) {
-        double at = (temperatureC - LOWEST_C) * (1 / COLUMN_K);
-        return at < 0 ? 0 : at > COLUMNS - 1 ? COLUMNS - 1 : at;
+    private static double held(double at, double last) {
+        return at < 0 ? 0 : at > last ? last : at;
     }
 }

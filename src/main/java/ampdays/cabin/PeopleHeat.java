@@ -13,18 +13,23 @@ public final class PeopleHeat {
 
     private PeopleHeat() {}
 
-    /** Sensible heat of one person, W, at a cabin temperature, °C. */
-    public static double sensibleW(double cabinC) {
-        return SENSIBLE_W * (1 - shift(cabinC));
+    /**
+     * Share of the sensible heat that people give off as moisture instead, 0 to 1.
+     *
+     * @param cabinC air, °C
+     */
+    public static double shiftShare(double cabinC) {
+        double share = SHIFT_PER_K * (cabinC - 24);
+        return share > 0 ? (share < 1 ? share : 1) : 0;
+    }
+
+    /** Sensible heat of one person, W. */
+    public static double sensibleW(double shiftShare) {
+        return SENSIBLE_W * (1 - shiftShare);
     }
 
     /** Latent heat of one person, W. */
-    public static double latentW(double cabinC, boolean asleep) {
-        return (asleep ? ASLEEP_LATENT_W : AWAKE_LATENT_W) + SENSIBLE_W * shift(cabinC);
-    }
-
-    private static double shift(double cabinC) {
-        double shift = SHIFT_PER_K * (cabinC - 24);
-        return shift < 0 ? 0 : shift > 1 ? 1 : shift;
+    public static double latentW(double shiftShare, boolean asleep) {
+        return (asleep ? ASLEEP_LATENT_W : AWAKE_LATENT_W) + SENSIBLE_W * shiftShare;
     }
 }

@@ -19,8 +19,7 @@ final class Bus {
 
     private static void share(Minute m, Battery bank) {
         m.servedShare = 1;
-        boolean anySource =
-                m.solarPossibleW > 0 || m.secondPossibleA > 0 || m.factoryPossibleW > 0 || m.shorePossibleW > 0;
+        boolean anySource = m.solarPossibleW + m.secondPossibleA + m.factoryPossibleW + m.shorePossibleW > 0;
         if (!anySource) {
             drawOnly(m, bank);
         } else if (!fillsBank(m, bank)) {

@@ -38,6 +38,8 @@ final class Climate {
     private final PreCooling preCooling;
     private final Fuel fuel;
     private final double stepS;
+    private final boolean airsByWish;
+    private final boolean leaks;
     private final double solarConversion;
     private final double inverterShare;
     private boolean airing;
@@ -57,6 +59,8 @@ final class Climate {
         this.preCooling = design.preCooling().orElse(null);
         this.fuel = design.engine().fuel();
         this.stepS = plan.clock().stepSeconds();
+        this.airsByWish = !Double.isNaN(spec.airingC());
+        this.leaks = spec.leakM2() > 0;
         this.solarConversion =
                 design.solar().map(s -> s.controller().conversionShare()).orElse(1.0);
         this.inverterShare = design.cooler().map(CoolerSpec::onInverter).orElse(false)
@@ -74,12 +78,14 @@ final class Climate {
      * than the cabin and the cabin warmer than wanted.
      */
     boolean fansRun(double outsideC) {
+        if (!airsByWish) {
+            return true;
+        }
         double airC = cabin.airC();
         double wishedC = spec.airingC();
-        airing = Double.isNaN(wishedC)
-                || (airing
-                        ? airC > outsideC && airC > wishedC
-                        : airC > outsideC + AIRING_OUTSIDE_K && airC > wishedC + AIRING_INSIDE_K);
+        airing = airing
+                ? airC > outsideC && airC > wishedC
+                : airC > outsideC + AIRING_OUTSIDE_K && airC > wishedC + AIRING_INSIDE_K;
         return airing;
     }
 
@@ -94,10 +100,15 @@ final class Climate {
         boolean moves = now.moves();
         double airC = cabin.airC();
         double setC = now.setC();
-        boolean wanted = cooler != null && !Double.isNaN(setC);
-        boolean closed = !powered || (wanted && Double.isNaN(spec.airingC()));
-        int present = now.present();
-        double moistureW = present * PeopleHeat.latentW(airC, now.asleep());
+        boolean wanted = cooler != null && now.wanted();
+        boolean closed = !powered || (wanted && !airsByWish);
+        double peopleW = 0;
+        double moistureW = 0;
+        if (now.present() > 0) {
+            double shiftShare = PeopleHeat.shiftShare(airC);
+            peopleW = now.present() * PeopleHeat.sensibleW(shiftShare);
+            moistureW = now.present() * PeopleHeat.latentW(shiftShare, now.asleep());
+        }
         cabin.open(
                 closed ? 0 : flow,
                 moves,
@@ -105,8 +116,8 @@ final class Climate {
                 m.outsideC,
                 plan.cabin().faceGainW(i),
                 plan.cabin().glassGainW(i),
-                present * PeopleHeat.sensibleW(airC) + applianceHeatW);
-        if (spec.leakM2() > 0 && !moves) {
+                peopleW + applianceHeatW);
+        if (leaks && !moves) {
             cabin.leak(m.outsideC, weather.windMs(i));
         }
         double coilW = dash != null && moves ? coolFromDash(dash, airC) : 0;

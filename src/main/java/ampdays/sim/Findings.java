@@ -49,7 +49,7 @@ final class Findings {
 
     void minute(Minute m, RunState state, Scene now) {
         bank.minute(m, state);
-        if (now.asleep() && now.vehicle().idles()) {
+        if (now.asleep() && now.idles()) {
             idlingAsleep.met(m.step, 0);
         }
         if (state.bank.loadsCut()) {

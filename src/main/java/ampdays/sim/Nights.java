@@ -22,7 +22,9 @@ final class Nights {
 
     void step(int step, boolean asleep, double cabinC) {
         if (asleep) {
-            beganInTrip = steps == 0 ? step > 0 : beganInTrip;
+            if (steps == 0) {
+                beganInTrip = step > 0;
+            }
             steps++;
             inBand += cabinC >= lowC && cabinC <= highC ? 1 : 0;
         } else if (steps > 0) {

@@ -10,6 +10,7 @@ import ampdays.trip.Vehicle;
  * What one line of the timetable means for a design, worked out once so that no step asks twice.
  *
  * @param setC temperature wanted in the cabin, °C; NaN when none is
+ * @param wanted whether one is
  * @param present people aboard
  */
 record Scene(
@@ -17,22 +18,31 @@ record Scene(
         EngineState engine,
         boolean engineRuns,
         boolean moves,
+        boolean idles,
         boolean hookUp,
         People people,
+        boolean asleep,
+        boolean away,
         boolean covered,
         double setC,
+        boolean wanted,
         int present) {
     static Scene of(Stretch line, CabinSpec cabin) {
         Vehicle vehicle = line.vehicle();
+        double setC = setC(line.people(), cabin);
         return new Scene(
                 vehicle,
                 engine(vehicle),
                 vehicle.engineRuns(),
                 vehicle.moves(),
+                vehicle.idles(),
                 line.hookUp(),
                 line.people(),
+                line.people() == People.ASLEEP,
+                line.people() == People.AWAY,
                 CabinPlan.covered(line, cabin.covers()),
-                setC(line.people(), cabin),
+                setC,
+                !Double.isNaN(setC),
                 line.people() == People.AWAY ? 0 : cabin.people());
     }
 
@@ -54,13 +64,5 @@ record Scene(
             case ABOARD -> cabin.aboardC();
             case AWAY -> cabin.awayC();
         };
-    }
-
-    boolean asleep() {
-        return people == People.ASLEEP;
-    }
-
-    boolean away() {
-        return people == People.AWAY;
     }
 }

@@ -284,11 +284,7 @@ public final class Simulator {
     private void settleLoads(LoadPlan.Pattern pattern, boolean powered) {
         double served = powered ? m.servedShare : 0;
         if (useMeasured) {
-            m.loadsW = served * m.askedW;
-            m.inverterLossW = 0;
-            m.coolingW = 0;
-            m.refrigeratorW = 0;
-            m.unservedW = m.measuredW - m.loadsW;
+            settleMeasured(served);
             return;
         }
         double onBusW = pattern.busA() * m.busV + pattern.busW();
@@ -300,11 +296,22 @@ public final class Simulator {
         m.unservedW =
                 m.coolingMissedW + (1 - served) * (onBusW + outletAskedW + m.coolingAskedW + m.refrigeratorAskedW);
         if (m.leftPattern != m.pattern) {
-            LoadPlan.Pattern all = patterns[m.pattern];
-            m.unservedW += (all.busA() - pattern.busA()) * m.busV + all.busW() - pattern.busW();
-            m.unservedW += all.outletW() - pattern.outletW();
+            addShed(patterns[m.pattern], pattern);
         }
         totals.served(m.pattern, m.leftPattern, served, m.busV);
+    }
+
+    private void addShed(LoadPlan.Pattern all, LoadPlan.Pattern left) {
+        m.unservedW += (all.busA() - left.busA()) * m.busV + all.busW() - left.busW();
+        m.unservedW += all.outletW() - left.outletW();
+    }
+
+    private void settleMeasured(double served) {
+        m.loadsW = served * m.askedW;
+        m.inverterLossW = 0;
+        m.coolingW = 0;
+        m.refrigeratorW = 0;
+        m.unservedW = m.measuredW - m.loadsW;
     }
 
     /** Heat that appliances, converters and bank gave off indoors in this step, W; the cabin feels it in the next. */

@@ -98,14 +98,18 @@ final class Sources {
         double bonnetC = m.outsideC + bonnet.meanRiseK();
         m.secondPossibleA = 0;
         m.factoryPossibleW = 0;
+        m.factoryCapA = 0;
+        boolean runs = engine != EngineState.STOPPED;
         if (second != null) {
             second.open(engine, bonnetC);
-            m.secondPossibleA = second.availableA();
+            m.secondPossibleA = runs ? second.availableA() : 0;
         }
         if (factory != null) {
             factory.open(engine, bonnetC, cabin.airC());
-            m.factoryPossibleW = factory.possibleW();
-            m.factoryCapA = factory.chargerCapA();
+            if (runs) {
+                m.factoryPossibleW = factory.possibleW();
+                m.factoryCapA = factory.chargerCapA();
+            }
         }
     }
 
@@ -120,12 +124,6 @@ final class Sources {
         m.secondSourceW = 0;
         m.factorySourceA = 0;
         m.factorySourceW = 0;
-        if (second != null) {
-            second.settle(m.secondA);
-        }
-        if (factory != null) {
-            factory.settle(m.factoryW);
-        }
         if (now.engineRuns()) {
             settleAlternators(m);
         }
@@ -134,11 +132,13 @@ final class Sources {
     /** What alternators on a running engine gave, and the fuel it took. */
     private void settleAlternators(Minute m) {
         if (second != null) {
+            second.settle(m.secondA);
             double terminalV = m.busV + m.secondA * m.secondCableOhm;
             m.secondSourceW = m.secondA * terminalV;
             fuelLitres += second.fuelLitres(m.secondA, 0, terminalV);
         }
         if (factory != null) {
+            factory.settle(m.factoryW);
             m.factorySourceA = factory.inputA();
             m.factorySourceW = factory.inputW();
             fuelLitres += factory.fuelLitres();

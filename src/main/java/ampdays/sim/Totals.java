@@ -167,12 +167,18 @@ final class Totals {
         if (emptyStep < 0 && (soc <= reserve || soc <= bank.outOfReachShare())) {
             emptyStep = m.step;
         }
-        lastFullStep = soc >= FULL_SHARE ? m.step : lastFullStep;
-        dayLowestSoc = soc < dayLowestSoc ? soc : dayLowestSoc;
-        dischargedA += m.bankA < 0 ? -m.bankA : 0;
+        if (soc < dayLowestSoc) {
+            dayLowestSoc = soc;
+        }
+        if (soc >= FULL_SHARE) {
+            lastFullStep = m.step;
+        }
+        if (m.bankA < 0) {
+            dischargedA -= m.bankA;
+        }
         coolingAskedW += m.coolingAskedW + m.coolingMissedW;
         refrigeratorAskedW += m.refrigeratorAskedW;
-        if (canCharge && now.vehicle().idles()) {
+        if (canCharge && now.idles()) {
             chargingIdleSteps++;
             EngineSpec engine = plan.variant().design().engine();
             fuelLitres +=

@@ -27,11 +27,11 @@ class CabinPhysicsTest {
     /** Source: ASHRAE Handbook of Fundamentals 2013, chapter 18, table 1: 70 + 45 W and 70 + 35 W; at 27 °C 20 % over. */
     @Test
     void peopleGiveHeatAndMoisture() {
-        assertThat(PeopleHeat.sensibleW(24)).isEqualTo(70);
-        assertThat(PeopleHeat.latentW(24, false)).isEqualTo(45);
-        assertThat(PeopleHeat.latentW(24, true)).isEqualTo(35);
-        assertThat(PeopleHeat.sensibleW(27)).isCloseTo(56, within(1e-9));
-        assertThat(PeopleHeat.latentW(27, false)).isCloseTo(59, within(1e-9));
+        assertThat(PeopleHeat.sensibleW(PeopleHeat.shiftShare(24))).isEqualTo(70);
+        assertThat(PeopleHeat.latentW(PeopleHeat.shiftShare(24), false)).isEqualTo(45);
+        assertThat(PeopleHeat.latentW(PeopleHeat.shiftShare(24), true)).isEqualTo(35);
+        assertThat(PeopleHeat.sensibleW(PeopleHeat.shiftShare(27))).isCloseTo(56, within(1e-9));
+        assertThat(PeopleHeat.latentW(PeopleHeat.shiftShare(27), false)).isCloseTo(59, within(1e-9));
     }
 
     /** Air of 1.2 kg/m³ and 1,000 J/(kg K): 13 m³ once an hour is 4.3 W/K. */
