@@ -22,7 +22,9 @@ public final class UnderBonnet {
     private final double soakGain;
     private final double meanOn;
     private final double meanSoak;
-    private final double meanWarm;
+    private final double meanSoaked;
+    private final double remainsSoaked;
+    private final double soakRiseK;
     private double riseK;
     private double meanRiseK;
     private double warmth;
@@ -35,7 +37,10 @@ public final class UnderBonnet {
         this.remainsWarm = Math.exp(-minutes / engine.coolMinutes());
         this.meanOn = (1 - remainsOn) * engine.riseMinutes() / minutes;
         this.meanSoak = (1 - remainsSoak) * engine.soakMinutes() / minutes;
-        this.meanWarm = (1 - remainsWarm) * engine.coolMinutes() / minutes;
+        double meanWarm = (1 - remainsWarm) * engine.coolMinutes() / minutes;
+        this.meanSoaked = meanWarm - meanSoak;
+        this.remainsSoaked = remainsWarm - remainsSoak;
+        this.soakRiseK = engine.soakRiseK();
         this.soakGain = engine.coolMinutes() / (engine.coolMinutes() - engine.soakMinutes());
     }
 
@@ -48,9 +53,9 @@ public final class UnderBonnet {
     /** Advances by a step in which the engine is in one state. */
     public void step(EngineState state) {
         if (state == EngineState.STOPPED) {
-            double soakK = engine.soakRiseK() * warmth * soakGain;
-            meanRiseK = riseK * meanSoak + soakK * (meanWarm - meanSoak);
-            riseK = riseK * remainsSoak + soakK * (remainsWarm - remainsSoak);
+            double soakK = soakRiseK * warmth * soakGain;
+            meanRiseK = riseK * meanSoak + soakK * meanSoaked;
+            riseK = riseK * remainsSoak + soakK * remainsSoaked;
             warmth *= remainsWarm;
         } else {
             double targetK = engine.riseK(state);

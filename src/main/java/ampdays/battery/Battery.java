@@ -63,7 +63,6 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     double chargeMaxA;
     double dischargeMaxA;
     ChargeLimit chargeLimit = ChargeLimit.RATE;
-    private boolean protectionHoldsDischarge;
 
     double storedW;
     double resistanceW;
@@ -226,11 +225,9 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
         if (chargeLimit != limit) {
             chargeLimit = limit;
         }
-        protectionHoldsDischarge = dischargeProtectionA < leftA;
-        double mostA = protectionHoldsDischarge ? dischargeProtectionA : leftA;
+        double mostA = dischargeProtectionA < leftA ? dischargeProtectionA : leftA;
         if (mostA * 2 * dischargeOhm > emfV) {
             mostA = emfV / (2 * dischargeOhm);
-            protectionHoldsDischarge = false;
         }
         dischargeMaxA = mostA > 0 && (closed || !dischargingStopped()) ? mostA : 0;
     }
@@ -258,7 +255,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
             chargeTripped = true;
             chargeLimit = ChargeLimit.TRIPPED;
             chargeMaxA = 0;
-        } else if (tooMuchOut && protectionHoldsDischarge && dischargeMaxA > 0) {
+        } else if (tooMuchOut && protectionHoldsDischarge() && dischargeMaxA > 0) {
             dischargeTripped = true;
             dischargeMaxA = 0;
         } else {
@@ -273,9 +270,9 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     final void settleHeatAndLoads(double busV, double cabinC) {
         heatW = resistanceW + chargeLossW + standbyW;
         temperatureC = heat.nextC(temperatureC, cabinC, heatW);
-        sinceCutS += stepS;
         double emptyShare = cutOutShare > floorShare ? cutOutShare : floorShare;
         if (loadsCut) {
+            sinceCutS += stepS;
             double backShare = emptyShare + reconnectBandShare;
             loadsCut = soc < (backShare < 1 ? backShare : 1) || sinceCutS < RECONNECT_WAIT_S;
         } else if (soc <= emptyShare || !(busV >= cutOutV)) {
@@ -319,7 +316,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
 
     /** Whether the protection's limit of current, not the charge left, bounds what the bank gives. */
     public final boolean protectionHoldsDischarge() {
-        return protectionHoldsDischarge;
+        return dischargeMaxA == dischargeProtectionA;
     }
 
     /** Open-circuit voltage that a current of this step starts from, V. */

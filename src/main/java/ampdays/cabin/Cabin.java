@@ -20,12 +20,14 @@ public final class Cabin {
     private final double densityShare;
     private final double moistureStoreKg;
     private final double gainPerW;
+    private final double solarToAirShare;
     private final Ventilation[] ventilations;
     private double airC;
     private double massC;
     private double humidityRatio;
 
     private Ventilation now;
+    private int nowIndex;
     private double q1W;
     private double q2W;
     private double leakedShare;
@@ -46,6 +48,7 @@ public final class Cabin {
         this.densityShare = densityShare;
         this.moistureStoreKg = spec.volumeM3() * AIR_KG_M3 * densityShare * MOISTURE_STORE;
         this.gainPerW = stepS / (EVAPORATION_J_PER_KG * moistureStoreKg);
+        this.solarToAirShare = spec.solarToAirShare();
         this.ventilations = new Ventilation[4 * airflowsM3H.length];
         double parkedPerH = spec.leakM2() > 0 ? 0 : spec.parkedAirChangesPerH();
         for (int flow = 0; flow < airflowsM3H.length; flow++) {
@@ -102,9 +105,13 @@ public final class Cabin {
             double faceGainW,
             double glassGainW,
             double indoorHeatW) {
-        now = ventilations[index(flow, moves, covered)];
-        q1W = now.toOutsideWK * outsideC + faceGainW + spec.solarToAirShare() * glassGainW + indoorHeatW;
-        q2W = (1 - spec.solarToAirShare()) * glassGainW;
+        int index = index(flow, moves, covered);
+        if (index != nowIndex) {
+            nowIndex = index;
+            now = ventilations[index];
+        }
+        q1W = now.toOutsideWK * outsideC + faceGainW + solarToAirShare * glassGainW + indoorHeatW;
+        q2W = (1 - solarToAirShare) * glassGainW;
         leakedShare = 0;
     }
 

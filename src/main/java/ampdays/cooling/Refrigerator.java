@@ -24,6 +24,8 @@ public final class Refrigerator {
     private final double wholeStep;
     private final double askedPerRunW;
     private final double workK;
+    private final double condenserRiseK;
+    private final double standingW;
     private final double lowC;
     private final double highC;
     private final double usedK;
@@ -40,6 +42,8 @@ public final class Refrigerator {
         this.wholeStep = Math.exp(-stepS / tauS);
         this.askedPerRunW = spec.compressorW() / stepS;
         this.workK = spec.compressorW() / spec.uaWK();
+        this.condenserRiseK = spec.condenserRiseK();
+        this.standingW = spec.standingW();
         this.lowC = spec.insideC() - spec.bandK() / 2;
         this.highC = spec.insideC() + spec.bandK() / 2;
         this.usedK = spec.dailyUseWh() / USED_HOURS / spec.uaWK();
@@ -85,13 +89,13 @@ public final class Refrigerator {
         }
         double runS;
         if (powered) {
-            runS = cycle(warmRestC, cabinC + spec.condenserRiseK());
+            runS = cycle(warmRestC, cabinC + condenserRiseK);
         } else {
             on = false;
             insideC = warmRestC + (insideC - warmRestC) * wholeStep;
             runS = insideC > spec.insideC() ? stepS : 0;
         }
-        askedW = askedPerRunW * runS + spec.standingW();
+        askedW = askedPerRunW * runS + standingW;
     }
 
     /** Seconds of the step in which the compressor runs; moves the inside temperature to the end of the step. */

@@ -30,6 +30,7 @@ final class Climate {
     private final Battery bank;
     private final Shedding shedding;
     private final MinuteWeather weather;
+    private final CabinPlan gains;
     private final CabinSpec spec;
     private final Cabin cabin;
     private final Cooler cooler;
@@ -50,6 +51,7 @@ final class Climate {
         this.plan = plan;
         this.bank = state.bank;
         this.shedding = state.shedding;
+        this.gains = plan.cabin();
         this.weather = plan.sky().weather();
         this.spec = design.cabin();
         this.cabin = state.cabin;
@@ -114,8 +116,8 @@ final class Climate {
                 moves,
                 now.covered(),
                 m.outsideC,
-                plan.cabin().faceGainW(i),
-                plan.cabin().glassGainW(i),
+                gains.faceGainW(i),
+                gains.glassGainW(i),
                 peopleW + applianceHeatW);
         if (leaks && !moves) {
             cabin.leak(m.outsideC, weather.windMs(i));

@@ -38,29 +38,15 @@ final class Ledger {
     }
 
     void enter(Minute m, Battery bank) {
-        double secondCableW = m.secondA * m.secondA * m.secondCableOhm;
         double inW = m.solarSourceW + m.shoreSourceW + m.factorySourceW + m.secondSourceW;
         double usedW = m.loadsW + m.coolingW + m.refrigeratorW;
-        double solarLossW = m.solarSourceW - m.solarW;
-        double shoreLossW = m.shoreSourceW - m.shoreW;
-        double factoryLossW = m.factorySourceW - m.factoryW;
-        double bankW = bank.storedW() + bank.heatW();
-        m.lossesW = solarLossW + shoreLossW + factoryLossW + secondCableW + m.inverterLossW + bank.heatW();
+        double heatW = bank.heatW();
+        m.lossesW = (inW > 0 ? enterSources(m) : 0) + m.inverterLossW + heatW;
         double residualW = inW - usedW - m.lossesW - bank.storedW();
-        double movedW = inW + usedW + (bankW > 0 ? bankW : -bankW);
-        if (!((residualW > 0 ? residualW : -residualW) <= CLOSES_TO * (movedW + 1))) {
+        double movedW = inW + usedW + Math.abs(bank.storedW() + heatW);
+        if (!(Math.abs(residualW) <= CLOSES_TO * (movedW + 1))) {
             throw new IllegalStateException(
                     "the energy ledger does not close at step " + m.step + ": " + residualW + " W of " + movedW + " W");
-        }
-        if (inW > 0) {
-            solarW += m.solarSourceW;
-            shoreW += m.shoreSourceW;
-            factoryW += m.factorySourceW;
-            secondW += m.secondSourceW;
-            solarControllerW += solarLossW;
-            shoreChargerW += shoreLossW;
-            factoryChargerW += factoryLossW;
-            alternatorCableW += secondCableW;
         }
         loadsW += m.loadsW;
         coolingW += m.coolingW;
@@ -73,6 +59,23 @@ final class Ledger {
         unservedW += m.unservedW;
         curtailedW += m.curtailedW;
         throughputW += movedW;
+    }
+
+    /** Enters what the sources gave; returns what of it was lost on the way to the bus, W. */
+    private double enterSources(Minute m) {
+        double solarLossW = m.solarSourceW - m.solarW;
+        double shoreLossW = m.shoreSourceW - m.shoreW;
+        double factoryLossW = m.factorySourceW - m.factoryW;
+        double secondCableW = m.secondA * m.secondA * m.secondCableOhm;
+        solarW += m.solarSourceW;
+        shoreW += m.shoreSourceW;
+        factoryW += m.factorySourceW;
+        secondW += m.secondSourceW;
+        solarControllerW += solarLossW;
+        shoreChargerW += shoreLossW;
+        factoryChargerW += factoryLossW;
+        alternatorCableW += secondCableW;
+        return solarLossW + shoreLossW + factoryLossW + secondCableW;
     }
 
     /** Adds the sums of another. */

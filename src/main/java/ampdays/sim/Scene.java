@@ -9,6 +9,7 @@ import ampdays.trip.Vehicle;
 /**
  * What one line of the timetable means for a design, worked out once so that no step asks twice.
  *
+ * @param shops whether it may be driving home from the shops
  * @param setC temperature wanted in the cabin, °C; NaN when none is
  * @param wanted whether one is
  * @param present people aboard
@@ -19,9 +20,10 @@ record Scene(
         boolean engineRuns,
         boolean moves,
         boolean idles,
+        boolean shops,
         boolean hookUp,
-        People people,
         boolean asleep,
+        boolean awake,
         boolean away,
         boolean covered,
         double setC,
@@ -36,9 +38,10 @@ record Scene(
                 vehicle.engineRuns(),
                 vehicle.moves(),
                 vehicle.idles(),
+                vehicle == Vehicle.TOWN,
                 line.hookUp(),
-                line.people(),
                 line.people() == People.ASLEEP,
+                line.people() == People.AWAKE,
                 line.people() == People.AWAY,
                 CabinPlan.covered(line, cabin.covers()),
                 setC,

@@ -14,8 +14,6 @@ import ampdays.results.MinuteLog;
 import ampdays.results.RunResult;
 import ampdays.results.TripCurve;
 import ampdays.scenario.Design;
-import ampdays.trip.People;
-import ampdays.trip.Vehicle;
 import ampdays.weather.MinuteWeather;
 import ampdays.wiring.Circuit;
 import java.util.Arrays;
@@ -34,6 +32,7 @@ import java.util.Set;
 public final class Simulator {
     private final RunPlan plan;
     private final Recorder recorder;
+    private final boolean records;
     private final TripClock clock;
     private final MinuteWeather weather;
     private final Design design;
@@ -65,6 +64,7 @@ public final class Simulator {
     private Simulator(RunPlan plan, Recorder recorder) {
         this.plan = plan;
         this.recorder = recorder;
+        this.records = recorder != Recorder.NONE;
         this.clock = plan.clock();
         this.weather = plan.sky().weather();
         this.design = plan.variant().design();
@@ -181,7 +181,7 @@ public final class Simulator {
             if (first < end) {
                 totals.beginDay(day);
                 for (int i = first; i < end; i++) {
-                    step(i);
+                    step(i, scenes[clock.line(i)]);
                 }
                 totals.endDay(day, first, end);
             }
@@ -195,9 +195,8 @@ public final class Simulator {
         return clock;
     }
 
-    private void step(int i) {
+    private void step(int i, Scene now) {
         m.step = i;
-        Scene now = scenes[clock.line(i)];
         boolean powered = !bank.loadsCut();
         m.outsideC = weather.airC(i);
         m.pattern = climate.fansRun(m.outsideC)
@@ -216,7 +215,6 @@ public final class Simulator {
         } else {
             askNothing();
         }
-        m.measuredW = 0;
         if (useMeasured) {
             askMeasured(i, powered);
         }
@@ -231,7 +229,9 @@ public final class Simulator {
         applianceHeatW = heatIndoors(pattern);
 
         totals.minute(m, now);
-        recorder.minute(m, state);
+        if (records) {
+            recorder.minute(m, state);
+        }
     }
 
     private void refrigerate(Scene now, boolean powered) {
@@ -239,8 +239,8 @@ public final class Simulator {
             if (shopping && !now.moves()) {
                 refrigerator.stock();
             }
-            shopping = now.vehicle() == Vehicle.TOWN;
-            refrigerator.step(cabin.airC(), now.people() == People.AWAKE, powered);
+            shopping = now.shops();
+            refrigerator.step(cabin.airC(), now.awake(), powered);
             m.refrigeratorAskedW = refrigerator.askedW();
         }
     }
