@@ -56,11 +56,30 @@ public final class BankPhysics {
      * @return factor on the resistance at 25 °C
      */
     public static double resistanceFactor(double temperatureC) {
-        double at = (temperatureC + 20) * FACTORS_PER_K;
-        at = at < 0 ? 0 : at > RESISTANCE_FACTORS.length - 2 ? RESISTANCE_FACTORS.length - 2 : at;
-        int entry = (int) at;
-        double left = RESISTANCE_FACTORS[entry];
-        return left + (RESISTANCE_FACTORS[entry + 1] - left) * (at - entry);
+        return new ResistanceFactor().at(temperatureC);
+    }
+
+    /** Reads {@link #resistanceFactor}; quick where the last reading lay between the same two entries. */
+    static final class ResistanceFactor {
+        private double entry = Double.NaN;
+        private double left;
+        private double rise;
+
+        double at(double temperatureC) {
+            double at = (temperatureC + 20) * FACTORS_PER_K;
+            double share = at - entry;
+            return share >= 0 && share < 1 ? left + rise * share : find(at);
+        }
+
+        private double find(double at) {
+            int last = RESISTANCE_FACTORS.length - 2;
+            double held = at < 0 ? 0 : at > last ? last : at;
+            int i = (int) held;
+            entry = i;
+            left = RESISTANCE_FACTORS[i];
+            rise = RESISTANCE_FACTORS[i + 1] - left;
+            return left + rise * (held - entry);
+        }
     }
 
     /**

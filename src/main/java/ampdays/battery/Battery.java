@@ -45,8 +45,10 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     /** Whether the protection lets current through both ways. */
     private boolean closed;
 
-    private double stepFromC = Double.POSITIVE_INFINITY;
-    private double stepToC = Double.NEGATIVE_INFINITY;
+    /** Between these, while closed, the protection has no reason to open and the charge limit of the cells is known. */
+    private double calmFromC = Double.POSITIVE_INFINITY;
+
+    private double calmToC = Double.NEGATIVE_INFINITY;
     private double rateA;
     private boolean chargeStopped;
     private boolean tooHotToCharge;
@@ -155,9 +157,16 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     /** How far the cells have aged; empty where no model of it is built in. */
     public abstract Optional<Ageing> ageing();
 
-    /** Charge limit of the cells at this temperature, A. */
-    final double rateA() {
-        if (temperatureC < stepFromC || temperatureC >= stepToC) {
+    /**
+     * Lets the protection open and close by temperature and time; then {@link #offer} may be called.
+     *
+     * @return charge limit of the cells at this temperature, A
+     */
+    final double openProtection() {
+        if (!closed || temperatureC < calmFromC || temperatureC >= calmToC) {
+            if (!closed || temperatureC < mildFromC || temperatureC > mildToC) {
+                moveProtection();
+            }
             findStep();
         }
         return rateA;
@@ -166,15 +175,8 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     private void findStep() {
         int step = chargeSteps.at(temperatureC);
         rateA = chargeSteps.limit(step);
-        stepFromC = chargeSteps.fromC(step);
-        stepToC = chargeSteps.fromC(step + 1);
-    }
-
-    /** Lets the protection open and close by temperature and time; then {@link #offer} may be called. */
-    final void openProtection() {
-        if (!closed || temperatureC < mildFromC || temperatureC > mildToC) {
-            moveProtection();
-        }
+        calmFromC = Math.max(mildFromC, chargeSteps.fromC(step));
+        calmToC = Math.min(mildToC, chargeSteps.fromC(step + 1));
     }
 
     private void moveProtection() {

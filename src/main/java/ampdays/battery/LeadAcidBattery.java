@@ -74,7 +74,7 @@ public final class LeadAcidBattery extends Battery {
         chargeOhm = restOhm + polarOhm + efficiency * driftOhm;
         dischargeOhm = restOhm + driftOhm;
         floorShare = 1 - LeadAcidPhysics.capacityShare(temperatureC);
-        openProtection();
+        double rateA = openProtection();
         floats = floats && soc >= ABSORB_AGAIN_SHARE;
         double setPointV = LeadAcidPhysics.compensatedV(
                 floats ? cells.floatV() : spec.absorptionV(), cells.compensationVK(), temperatureC);
@@ -87,7 +87,7 @@ public final class LeadAcidBattery extends Battery {
             nearA = roomA;
             holdSetPoint(absorptionA / roomA);
         }
-        offer(rateA(), nearA, nearA, leftA < reachA ? leftA : reachA);
+        offer(rateA, nearA, nearA, leftA < reachA ? leftA : reachA);
         if (floats && chargeLimit == ChargeLimit.NEAR_FULL) {
             chargeLimit = ChargeLimit.FULL;
         }

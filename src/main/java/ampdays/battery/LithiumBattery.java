@@ -13,6 +13,7 @@ public final class LithiumBattery extends Battery {
     private final int seriesCells;
     private final OpenCircuit openCircuit;
     private final OpenCircuit.Reading cell = new OpenCircuit.Reading();
+    private final BankPhysics.ResistanceFactor resistanceFactor = new BankPhysics.ResistanceFactor();
     private final double absorptionV;
     private final double tailA;
     private final double outOfReachPerK;
@@ -50,13 +51,12 @@ public final class LithiumBattery extends Battery {
         openCircuit.read(soc, temperatureC, cell);
         emfV = seriesCells * cell.cellV;
         driftOhm = cell.slopeV * driftOhmPerV;
-        ohmicOhm = restOhm * BankPhysics.resistanceFactor(temperatureC);
+        ohmicOhm = restOhm * resistanceFactor.at(temperatureC);
         chargeOhm = ohmicOhm + driftOhm;
         dischargeOhm = chargeOhm;
         double coldK = WHOLE_FROM_C - temperatureC;
         floorShare = coldK > 0 ? coldK * outOfReachPerK : 0;
-        openProtection();
-        double rateA = rateA();
+        double rateA = openProtection();
         double limitA = rateA < chargeProtectionA ? rateA : chargeProtectionA;
         double nearA = BankPhysics.taperA(soc, limitA, tailA, taperFromShare);
         double aboveV = absorptionV - emfV;

@@ -13,6 +13,7 @@ public final class Cooler {
     private static final int BISECTIONS = 20;
 
     private final CoolerSpec spec;
+    private final boolean variableSpeed;
     private final double perCop;
     private final OnOffCooling onOff;
     private boolean lowVoltage;
@@ -29,6 +30,7 @@ public final class Cooler {
 
     public Cooler(CoolerSpec spec) {
         this.spec = spec;
+        this.variableSpeed = spec.variableSpeed();
         this.perCop = 1 / spec.ratedCop();
         this.onOff = new OnOffCooling(spec.leastRunS(), spec.leastRestS(), spec.coldStartS());
     }
@@ -46,12 +48,16 @@ public final class Cooler {
      * @param stepS length of the step, s
      */
     public void off(double stepS) {
-        onOff.rest(stepS);
-        inputW = 0;
-        sensibleW = 0;
-        latentW = 0;
-        surplusInputW = 0;
-        startW = 0;
+        if (!variableSpeed) {
+            onOff.rest(stepS);
+        }
+        if (inputW != 0 || startW != 0) {
+            inputW = 0;
+            sensibleW = 0;
+            latentW = 0;
+            surplusInputW = 0;
+            startW = 0;
+        }
         surplusToC = Double.NaN;
     }
 
@@ -106,7 +112,7 @@ public final class Cooler {
      * @param setC temperature wanted, °C
      */
     public boolean idles(TwoNodeStep nodes, double from1C, double from2C, double q1W, double q2W, double setC) {
-        if (!spec.variableSpeed() || surplusToC < setC) {
+        if (!variableSpeed || surplusToC < setC) {
             return false;
         }
         return free1C(nodes, from1C, from2C, q1W, q2W) <= setC;
@@ -149,7 +155,7 @@ public final class Cooler {
         double mostShare = busV < spec.stepDownV() ? spec.stepDownShare() : 1;
         boolean surplus = surplusToC < setC;
         double load;
-        if (spec.variableSpeed()) {
+        if (variableSpeed) {
             double mostSensibleW = capacityW * sensibleShare;
             double free1C = free1C(nodes, from1C, from2C, q1W, q2W);
             double wattPerK = 1 / nodes.first1KPerW();
