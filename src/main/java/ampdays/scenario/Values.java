@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,10 +42,24 @@ public final class Values {
             Presets presets,
             Map<String, Map<String, Value>> fromPresets,
             Consumer<String> reader) {
+        this(
+                said,
+                presets,
+                fromPresets,
+                said.keySet().stream().map(Values::section).collect(Collectors.toSet()),
+                reader);
+    }
+
+    private Values(
+            Map<String, Value> said,
+            Presets presets,
+            Map<String, Map<String, Value>> fromPresets,
+            Set<String> sections,
+            Consumer<String> reader) {
         this.said = said;
         this.presets = presets;
         this.fromPresets = fromPresets;
-        this.sections = said.keySet().stream().map(Values::section).collect(Collectors.toSet());
+        this.sections = sections;
         this.reader = reader;
     }
 
@@ -54,11 +69,42 @@ public final class Values {
 
     /** The same, telling the path of whatever is looked up. */
     Values toldTo(Consumer<String> reader) {
-        return new Values(said, presets, fromPresets, reader);
+        return new Values(said, presets, fromPresets, sections, reader);
     }
 
-    /** The sections that these values and others do not write alike; all others answer the same. */
-    Set<String> sectionsUnlike(Values other) {
+    /**
+     * What may be answered otherwise by these values than by others: paths, and whole sections as {@link #whole} names
+     * them. Where both say something at the same paths, only what is said otherwise there and what a preset named otherwise
+     * gives.
+     */
+    Set<String> unlike(Values other) {
+        return (presets.equals(other.presets) ? pathsUnlike(other) : Optional.<Set<String>>empty())
+                .orElseGet(() -> sectionsUnlike(other));
+    }
+
+    /** All of a section, among paths. */
+    static String whole(String section) {
+        return section + ".*";
+    }
+
+    /** Empty where not the same paths are said in the same order. */
+    private Optional<Set<String>> pathsUnlike(Values other) {
+        Set<String> paths = new HashSet<>();
+        Iterator<Map.Entry<String, Value>> theirs = other.said.entrySet().iterator();
+        for (Map.Entry<String, Value> mine : said.entrySet()) {
+            Map.Entry<String, Value> their = theirs.hasNext() ? theirs.next() : null;
+            if (their == null || !mine.getKey().equals(their.getKey())) {
+                return Optional.empty();
+            }
+            if (!mine.getValue().equals(their.getValue())) {
+                String path = mine.getKey();
+                paths.add(path.endsWith(PRESET) ? whole(section(path)) : path);
+            }
+        }
+        return theirs.hasNext() ? Optional.empty() : Optional.of(paths);
+    }
+
+    private Set<String> sectionsUnlike(Values other) {
         Map<String, List<Map.Entry<String, Value>>> mine = bySection();
         Map<String, List<Map.Entry<String, Value>>> theirs = other.bySection();
         Set<String> unlike = new HashSet<>(mine.keySet());
@@ -66,7 +112,7 @@ public final class Values {
         if (presets.equals(other.presets)) {
             unlike.removeIf(section -> Objects.equals(mine.get(section), theirs.get(section)));
         }
-        return unlike;
+        return unlike.stream().map(Values::whole).collect(Collectors.toSet());
     }
 
     /** What is said of each section, in the order written. */
@@ -183,7 +229,9 @@ public final class Values {
     /** Whether anything was said at a path or below it. */
     public boolean isSaid(String path) {
         reader.accept(path);
-        return said.keySet().stream().anyMatch(p -> isAtOrBelow(p, path));
+        return path.indexOf('.') < 0
+                ? sections.contains(path)
+                : said.keySet().stream().anyMatch(p -> isAtOrBelow(p, path));
     }
 
     private static boolean isAtOrBelow(String path, String above) {
@@ -230,7 +278,10 @@ public final class Values {
             changed.remove("trip.timetable");
         }
         changed.put(path, value);
-        return new Values(changed, presets, path.endsWith(PRESET) ? withPreset(path, value) : fromPresets, reader);
+        Map<String, Map<String, Value>> presetValues = path.endsWith(PRESET) ? withPreset(path, value) : fromPresets;
+        return said.containsKey(path)
+                ? new Values(changed, presets, presetValues, sections, reader)
+                : new Values(changed, presets, presetValues, reader);
     }
 
     /** These values with many changed at once; presets and timetables must not be among them. */

@@ -27,7 +27,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
- * Makes variants one after another, and anew only what looks up a section in which the last one was written otherwise: of a
+ * Makes variants one after another, and anew only what looks up a value that the last one was given otherwise: of a
  * thousand banks the timetable is read once. Not for use by several threads at once.
  */
 public final class VariantBuilder {
@@ -54,10 +54,10 @@ public final class VariantBuilder {
     private ProblemList read;
     private Set<String> lookedUp = new HashSet<>();
 
-    /** One record of a variant, and the sections that its builder looked up; nothing is kept of one with problems. */
+    /** One record of a variant, and the paths that its builder looked up; nothing is kept of one with problems. */
     private final class Part<T> {
         private T made;
-        private Set<String> sections;
+        private Set<String> lookedAt;
 
         Part() {
             parts.add(this);
@@ -72,13 +72,13 @@ public final class VariantBuilder {
                     return fresh;
                 }
                 made = fresh;
-                sections = lookedUp;
+                lookedAt = lookedUp;
             }
             return made;
         }
 
-        void forgetIfAnyOf(Set<String> changed) {
-            if (made != null && !Collections.disjoint(sections, changed)) {
+        void forgetIfAnyOf(Set<String> unlike) {
+            if (made != null && !Collections.disjoint(lookedAt, unlike)) {
                 made = null;
             }
         }
@@ -100,11 +100,14 @@ public final class VariantBuilder {
      */
     public Variant next(String name, Values values) throws ScenarioException {
         if (last != null) {
-            Set<String> changed = values.sectionsUnlike(last);
-            parts.forEach(part -> part.forgetIfAnyOf(changed));
+            Set<String> unlike = values.unlike(last);
+            parts.forEach(part -> part.forgetIfAnyOf(unlike));
         }
         last = values;
-        Values told = values.toldTo(path -> lookedUp.add(Values.section(path)));
+        Values told = values.toldTo(path -> {
+            lookedUp.add(path);
+            lookedUp.add(Values.whole(Values.section(path)));
+        });
         read = new ProblemList(told);
         requireSections(values);
         String weather = read.word("weather");
