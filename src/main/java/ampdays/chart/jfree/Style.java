@@ -68,6 +68,11 @@ final class Style {
     /** How a surface looks. */
     record Fill(Color color, Hatch hatch) {}
 
+    /** All that pictures are written with. */
+    List<Font> fonts() {
+        return List.of(title(), heading(), label(), small());
+    }
+
     Font title() {
         return typeface.bold(17);
     }
