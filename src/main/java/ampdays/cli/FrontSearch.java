@@ -13,7 +13,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Option;
 
@@ -27,13 +26,13 @@ final class FrontSearch {
     private static final int MOST_TRIED = 100;
 
     private static final Pattern NO_DESIGN = Pattern.compile("weather|weather-offset|(trip|place|shade)\\..+");
-    private static final Set<String> LIMITS = Set.of("prices.budget", "masses.payload", "cabin.roof");
 
     @Option(
             names = "--front",
             description =
                     "Also list the designs that no other beats in price, mass and how often the bank is never empty and"
-                            + " every night comfortable, within prices.budget, masses.payload and the roof.")
+                            + " every night comfortable, within prices.budget, masses.payload and the roof. Exit code 3"
+                            + " when no design is within them.")
     private boolean asked;
 
     @Option(
@@ -88,10 +87,6 @@ final class FrontSearch {
 
     /** What is no part of a design must not win: mild weather costs nothing. */
     private static void refuse(String path) throws UsageException {
-        if (LIMITS.contains(path)) {
-            throw new UsageException(
-                    "--front keeps to " + path + " of the scenario as it is. Leave out --front, or do not vary it.");
-        }
         if (NO_DESIGN.matcher(path).matches()) {
             throw new UsageException("--front compares designs, but " + path
                     + " changes the trip or its weather, not the design. Leave out --front, or do not vary it.");

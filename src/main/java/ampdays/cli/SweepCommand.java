@@ -163,15 +163,14 @@ final class SweepCommand implements Callable<Integer> {
             }
             files.finish();
         }
-        show(loaded, grid, folder);
-        return Exit.DONE;
+        return show(loaded, grid, folder);
     }
 
-    private void show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
+    private int show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
         String title = loaded.scenario().title();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());
-        Allowed allowed = Allowed.of(table, Parts.Limits.of(loaded.file().base()));
+        Allowed allowed = Allowed.of(table, row -> Parts.Limits.of(grid.values(loaded.file(), grid.places(row))));
         Optional<Front> best =
                 front.isAsked() ? Optional.of(front.seek(loaded, grid, table, allowed, workers)) : Optional.empty();
         if (best.isPresent()) {
@@ -190,6 +189,7 @@ final class SweepCommand implements Callable<Integer> {
         screen.println("Written to " + folder + ": " + SweepFiles.TABLE + ", sweep.json"
                 + (front.isAsked() ? ", " + FrontFile.NAME : "")
                 + (charts.isEmpty() ? "." : "; charts (.svg and .png): " + String.join(", ", charts.keySet()) + "."));
+        return front.isAsked() && allowed.rows().isEmpty() ? Exit.TARGET_NOT_MET : Exit.DONE;
     }
 
     private Grid named(Loaded loaded) throws UsageException {

@@ -3,16 +3,20 @@ package ampdays.study;
 import ampdays.results.SweepTable;
 import ampdays.scenario.Parts.Limits;
 import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * The designs of a sweep that keep to the scenario's budget, payload and roof. Test: {@code FrontTest}.
+ * The designs of a sweep that keep to budget, payload and roof, each to its own. Test: {@code FrontTest}.
  *
  * @param possible all designs that can be run
  * @param rows those within all limits
@@ -27,44 +31,77 @@ public record Allowed(SweepTable table, List<Integer> possible, List<Integer> ro
     /**
      * One limit.
      *
-     * @param format of an amount, with its unit
+     * @param format of a number of the unit
+     * @param most that a design, by row, may have
+     * @param amount that it has
      */
-    public record Bound(String path, String format, double most, IntToDoubleFunction amount) {
+    public record Bound(String path, String format, String unit, IntToDoubleFunction most, IntToDoubleFunction amount) {
         boolean isBroken(int row) {
-            return amount.applyAsDouble(row) > most;
+            return amount.applyAsDouble(row) > most.applyAsDouble(row);
         }
 
-        /** How far beyond a design is, in parts of the limit. */
+        /** How far beyond a design is, in parts of its limit. */
         double excess(int row) {
-            return amount.applyAsDouble(row) / most - 1;
+            return amount.applyAsDouble(row) / most.applyAsDouble(row) - 1;
         }
 
-        String show(double shown) {
+        private String number(double shown) {
             return String.format(Locale.ROOT, format, shown);
+        }
+
+        private String show(double shown) {
+            return number(shown) + " " + unit;
+        }
+
+        /** The limit of some designs, or its range where an option or a knob changes it. */
+        private String limits(List<Integer> designs) {
+            DoubleSummaryStatistics limits =
+                    designs.stream().mapToDouble(most::applyAsDouble).summaryStatistics();
+            String least = number(limits.getMin());
+            String greatest = number(limits.getMax());
+            return (least.equals(greatest) ? "" : "their own limit of " + least + " to ") + greatest + " " + unit;
+        }
+
+        /** By how much a design is beyond, such as {@code 8,400 USD, 5.0 % beyond its 8,000 USD (prices.budget)}. */
+        private String lack(int row) {
+            double limit = most.applyAsDouble(row);
+            return show(amount.applyAsDouble(row))
+                    + (limit == 0 ? "" : ", " + Verdict.twoDigits(100 * excess(row)) + " %")
+                    + " beyond its " + show(limit) + " (" + path + ")";
         }
     }
 
-    public static Allowed of(SweepTable table, Limits limits) {
-        List<Bound> bounds = List.of(
-                new Bound(
-                        "prices.budget",
-                        "%,.0f " + table.currency(),
-                        limits.budget(),
-                        row -> table.prices().get(row)),
-                new Bound(
-                        "masses.payload",
-                        "%,.0f kg",
-                        limits.payloadKg(),
-                        row -> table.massesKg().get(row)),
-                new Bound(
-                        "cabin.roof",
-                        "%.1f m² of panels",
-                        limits.roofM2(),
-                        row -> table.panelsM2().get(row)));
+    /**
+     * The designs of a table.
+     *
+     * @param limits of a design, by row
+     */
+    public static Allowed of(SweepTable table, IntFunction<Limits> limits) {
         List<Integer> possible = IntStream.range(0, table.rows())
                 .filter(table::isPossible)
                 .boxed()
                 .toList();
+        Map<Integer, Limits> own = new HashMap<>();
+        possible.forEach(row -> own.put(row, limits.apply(row)));
+        List<Bound> bounds = List.of(
+                new Bound(
+                        "prices.budget",
+                        "%,.0f",
+                        table.currency(),
+                        row -> own.get(row).budget(),
+                        row -> table.prices().get(row)),
+                new Bound(
+                        "masses.payload",
+                        "%,.0f",
+                        "kg",
+                        row -> own.get(row).payloadKg(),
+                        row -> table.massesKg().get(row)),
+                new Bound(
+                        "cabin.roof",
+                        "%.1f",
+                        "m² of panels",
+                        row -> own.get(row).roofM2(),
+                        row -> table.panelsM2().get(row)));
         return new Allowed(
                 table,
                 possible,
@@ -78,18 +115,18 @@ public record Allowed(SweepTable table, List<Integer> possible, List<Integer> ro
     public String leftOut() {
         StringJoiner words = new StringJoiner(", ");
         for (Bound bound : bounds) {
-            long beyond = possible.stream().filter(bound::isBroken).count();
-            if (beyond > 0) {
-                String verb = words.length() > 0 ? " beyond " : beyond == 1 ? " is beyond " : " are beyond ";
-                words.add(beyond + verb + bound.show(bound.most()) + " (" + bound.path() + ")");
+            List<Integer> beyond = possible.stream().filter(bound::isBroken).toList();
+            if (!beyond.isEmpty()) {
+                String verb = words.length() > 0 ? " beyond " : beyond.size() == 1 ? " is beyond " : " are beyond ";
+                words.add(beyond.size() + verb + bound.limits(beyond) + " (" + bound.path() + ")");
             }
         }
         return words.toString();
     }
 
     /**
-     * Of designs that are all beyond a limit the one whose worst excess is least, in parts of the limit, with what it lacks;
-     * empty where a design is within, or none can be run.
+     * Of designs that are all beyond a limit the one whose worst excess is least, in parts of the limit, with what it lacks, the
+     * limit that rules first; empty where a design is within, or none can be run.
      */
     public Optional<String> nearest() {
         if (!rows.isEmpty()) {
@@ -100,8 +137,8 @@ public record Allowed(SweepTable table, List<Integer> possible, List<Integer> ro
                 .map(row -> DesignWords.of(table, row) + ", with "
                         + bounds.stream()
                                 .filter(bound -> bound.isBroken(row))
-                                .map(bound -> bound.show(bound.amount().applyAsDouble(row)) + ", "
-                                        + Verdict.twoDigits(100 * bound.excess(row)) + " % beyond " + bound.path())
+                                .sorted(Comparator.comparingDouble(bound -> -bound.excess(row)))
+                                .map(bound -> bound.lack(row))
                                 .collect(Collectors.joining(", and ")));
     }
 

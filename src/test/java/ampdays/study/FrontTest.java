@@ -55,7 +55,7 @@ class FrontTest {
     }
 
     private static Front oneTrip(SweepTable table, Limits limits) {
-        return Front.ofOneTrip(table, Allowed.of(table, limits).rows());
+        return Front.ofOneTrip(table, Allowed.of(table, row -> limits).rows());
     }
 
     /** By hand: the first is 60 % over the budget, the second 20 and 30 %, the third 31 %. */
@@ -63,13 +63,36 @@ class FrontTest {
     void ofDesignsBeyondTheLimitsTheNearestLacksLeast() {
         SweepTable table = table(
                 new double[] {160, 10, 5, 4, 1}, new double[] {120, 130, 5, 4, 1}, new double[] {10, 131, 5, 4, 1});
-        Allowed allowed = Allowed.of(table, new Limits(100, 100, 5));
+        Allowed allowed = Allowed.of(table, row -> new Limits(100, 100, 5));
         assertThat(allowed.rows()).isEmpty();
         assertThat(allowed.leftOut())
                 .isEqualTo("2 are beyond 100 EUR (prices.budget), 2 beyond 100 kg (masses.payload)");
         assertThat(allowed.nearest())
-                .contains("battery.capacity 1 Ah, with 120 EUR, 20 % beyond prices.budget, and 130 kg, 30 % beyond"
-                        + " masses.payload");
+                .contains("battery.capacity 1 Ah, with 130 kg, 30 % beyond its 100 kg (masses.payload), and 120 EUR,"
+                        + " 20 % beyond its 100 EUR (prices.budget)");
+    }
+
+    /** By hand: 6 m² of panels lie on a roof of 7 m², not of 5 m²; 900 EUR are too much of 500 and of 800 EUR. */
+    @Test
+    void eachDesignKeepsToItsOwnLimits() {
+        SweepTable table = table(
+                new double[] {100, 10, 5, 4, 6},
+                new double[] {100, 10, 5, 4, 6},
+                new double[] {900, 10, 9, -1, 1},
+                new double[] {900, 10, 9, -1, 1});
+        List<Limits> limits =
+                List.of(new Limits(500, 40, 5), new Limits(500, 40, 7), new Limits(500, 40, 5), new Limits(800, 40, 5));
+        Allowed allowed = Allowed.of(table, limits::get);
+        assertThat(allowed.rows()).containsExactly(1);
+        assertThat(allowed.leftOut())
+                .isEqualTo("2 are beyond their own limit of 500 to 800 EUR (prices.budget), 1 beyond 5.0 m² of panels"
+                        + " (cabin.roof)");
+    }
+
+    @Test
+    void aBudgetOfNothingIsPassedByNoShareOfIt() {
+        Allowed allowed = Allowed.of(table(new double[] {100, 10, 5, 4, 6}), row -> new Limits(0, 40, 7));
+        assertThat(allowed.nearest()).contains("battery.capacity 0 Ah, with 100 EUR beyond its 0 EUR (prices.budget)");
     }
 
     /** Three banks that all hold: the one trip beats the larger two, one after the other; a fourth is beaten by all. */
@@ -171,7 +194,7 @@ class FrontTest {
                 new double[] {120, 10, 9, -1, 6},
                 new double[] {150, 10, 5, 4, 1},
                 new double[] {900, 10, 9, -1, 1});
-        Allowed allowed = Allowed.of(table, new Limits(500, 40, 5));
+        Allowed allowed = Allowed.of(table, row -> new Limits(500, 40, 5));
         assertThat(allowed.rows()).containsExactly(2);
         assertThat(allowed.leftOut())
                 .isEqualTo(
