@@ -60,7 +60,11 @@ public record TornadoChart(String title, String subtitle, String xLabel, double 
                 matters.inputs().stream()
                         .limit(MOST_BARS)
                         .map(input -> new Bar(
-                                input.name(), input.low(), input.high(), input.answerAtLow(), input.answerAtHigh()))
+                                PlainNames.of(input.name()),
+                                input.low(),
+                                input.high(),
+                                input.answerAtLow(),
+                                input.answerAtHigh()))
                         .toList());
     }
 }

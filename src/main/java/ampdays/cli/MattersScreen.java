@@ -54,7 +54,7 @@ final class MattersScreen {
                         List.of(
                                 input.low(),
                                 input.high(),
-                                answer(input.answerAtLow()) + " to " + answer(input.answerAtHigh()),
+                                Table.whole(answer(input.answerAtLow()) + " to " + answer(input.answerAtHigh())),
                                 input.nightsAtLow() + " to " + input.nightsAtHigh())));
         table.print(out);
     }

@@ -70,7 +70,8 @@ class ChancesChartsTest {
         assertThat(chart.usual()).isEqualTo(40);
         assertThat(chart.bars())
                 .containsExactly(
-                        new Bar("cooling.cop", "2", "4", 20, 55), new Bar("solar.power", "360 W", "440 W", 35, 44));
+                        new Bar("efficiency (COP) of the air conditioner", "2", "4", 20, 55),
+                        new Bar("power of the panels", "360 W", "440 W", 35, 44));
         assertThat(matters.inputs().get(0).swing(40)).isEqualTo(35);
     }
 

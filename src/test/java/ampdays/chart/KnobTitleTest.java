@@ -3,7 +3,10 @@ package ampdays.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.results.SweepTable.Column;
+import ampdays.scenario.Kind;
+import ampdays.scenario.Parameter;
 import ampdays.scenario.Registry;
+import ampdays.scenario.Section;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -16,8 +19,35 @@ class KnobTitleTest {
     /** A path that is renamed in the scenario and not here would lose its words unseen. */
     @Test
     void everyPathIsAParameterOfTheScenario() {
-        assertThat(KnobTitle.PLAIN.keySet())
-                .allMatch(path -> Registry.parameter(path).isPresent());
+        assertThat(PlainNames.WORDS.keySet())
+                .allSatisfy(path -> assertThat(Registry.parameter(path.replace("*-alternator", "second-alternator")))
+                        .as(path)
+                        .isPresent());
+    }
+
+    /** What a study of what matters may move, and what a sweep usually varies. */
+    @Test
+    void everyNumberOfTheVanHasWordsThatFitBesideABar() {
+        List<String> numbers = Registry.sections().stream()
+                .filter(Section::isVan)
+                .flatMap(section -> section.parameters().stream())
+                .filter(parameter -> parameter.kind() instanceof Kind.Measured)
+                .map(Parameter::path)
+                .toList();
+        assertThat(numbers).hasSizeGreaterThan(150);
+        assertThat(numbers)
+                .allSatisfy(path ->
+                        assertThat(PlainNames.of(path)).isNotEqualTo(path).hasSizeLessThan(51));
+        assertThat(numbers.stream().map(PlainNames::of)).doesNotHaveDuplicates();
+    }
+
+    @Test
+    void whatTheDesignerNamedKeepsItsName() {
+        assertThat(PlainNames.of("loads.water pump.draw")).isEqualTo("water pump: draw");
+        assertThat(PlainNames.of("loads.fan 2.5.airflow")).isEqualTo("fan 2.5: air moved");
+        assertThat(PlainNames.of("loads.laptops.when")).isEqualTo("loads.laptops.when");
+        assertThat(PlainNames.of("second-alternator.cap")).isEqualTo("current cap, second alternator");
+        assertThat(PlainNames.of("bank wear")).isEqualTo("bank wear");
     }
 
     @Test
@@ -25,7 +55,8 @@ class KnobTitleTest {
         assertThat(KnobTitle.axis(column("trip.drive-hours (h/day)", "0", "2"))).isEqualTo("driving (h/day)");
         assertThat(KnobTitle.axis(column("trip.parked-days", "0", "2"))).isEqualTo("days parked in a row");
         assertThat(KnobTitle.axis(column("cabin.floor-transmittance (W/(m² K))", "0.8", "2")))
-                .isEqualTo("cabin.floor-transmittance (W/(m² K))");
+                .isEqualTo("heat through the floor (W/(m² K))");
+        assertThat(KnobTitle.axis(column("prices.solar", "200", "400"))).isEqualTo("prices.solar");
         assertThat(KnobTitle.of(column("second-alternator.rated (A)", "150")))
                 .isEqualTo("rating of the second alternator");
     }
