@@ -11,6 +11,7 @@ import java.util.List;
  * @param ys values along the vertical axis, rising
  * @param days by row of {@code ys}, then by place in {@code xs}; not a number when never empty within the trip
  * @param tiles likewise: what a design is shown as
+ * @param notes sentences below the map: where more is not better
  */
 public record HeatMap(
         String title,
@@ -20,13 +21,15 @@ public record HeatMap(
         List<Double> xs,
         List<Double> ys,
         List<List<Double>> days,
-        List<List<Tile>> tiles)
+        List<List<Tile>> tiles,
+        List<String> notes)
         implements ChartModel {
     public HeatMap {
         xs = List.copyOf(xs);
         ys = List.copyOf(ys);
         days = List.copyOf(days);
         tiles = List.copyOf(tiles);
+        notes = List.copyOf(notes);
         if (xs.size() < 2 || ys.size() < 2 || days.size() != ys.size() || tiles.size() != ys.size()) {
             throw new IllegalArgumentException("a heat map needs two values or more each way, and a row for each");
         }

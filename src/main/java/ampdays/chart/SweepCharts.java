@@ -4,6 +4,7 @@ import ampdays.chart.HeatMap.Tile;
 import ampdays.chart.LinesChart.Marks;
 import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
+import ampdays.study.AlongOneKnob;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -14,6 +15,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The charts of a sweep by file name: over one knob, lines, or points where it takes words; over two numeric ones, a heat
@@ -135,7 +137,27 @@ public final class SweepCharts {
                 xs,
                 ys,
                 days,
-                tiles);
+                tiles,
+                Stream.of(x, y)
+                        .flatMap(knob -> againstMore(place, knob.heading()).stream())
+                        .toList());
+    }
+
+    /** Where on a map more of a knob is not better, by the rows of that map alone. */
+    private Optional<String> againstMore(int place, String heading) {
+        SweepTable own = table.only(
+                IntStream.range(0, table.rows())
+                        .filter(row -> isOf(row, place))
+                        .boxed()
+                        .toList(),
+                numeric.stream().map(Column::heading).toList());
+        Column knob = own.columns().stream()
+                .filter(column -> column.heading().equals(heading))
+                .findFirst()
+                .orElseThrow();
+        return new AlongOneKnob(own, knob, KnobTitle::of)
+                .againstMore()
+                .map(words -> "Over " + KnobTitle.of(knob) + " " + words);
     }
 
     private static <T> List<List<T>> filled(int rows, int columns, T value) {

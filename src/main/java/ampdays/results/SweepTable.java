@@ -78,6 +78,27 @@ public record SweepTable(
         }
     }
 
+    /** Some rows of it, with the columns of some headings. */
+    public SweepTable only(List<Integer> rows, List<String> headings) {
+        return new SweepTable(
+                columns.stream()
+                        .filter(column -> headings.contains(column.heading()))
+                        .map(column -> new Column(column.heading(), column.values(), at(column.places(), rows)))
+                        .toList(),
+                at(daysToEmpty, rows),
+                at(fates, rows),
+                at(lowestPercent, rows),
+                at(comfortableNights, rows),
+                at(prices, rows),
+                at(massesKg, rows),
+                at(panelsM2, rows),
+                currency);
+    }
+
+    private static <T> List<T> at(List<T> all, List<Integer> rows) {
+        return rows.stream().map(all::get).toList();
+    }
+
     public int rows() {
         return daysToEmpty.size();
     }

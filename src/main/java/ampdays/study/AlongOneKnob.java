@@ -10,15 +10,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * What the rows of a sweep tell that differ in one knob alone: values that make no difference, and places where the
- * outcome turns.
+ * What the rows of a sweep tell that differ in one knob alone: values that make no difference, places where the outcome turns,
+ * and places where more is worse. Test: {@code SweepSummaryTest}.
  */
-final class AlongOneKnob {
+public final class AlongOneKnob {
     /** Days to empty that are no further apart count as equal. */
     private static final double EQUAL_DAYS = 0.1;
 
@@ -27,12 +28,19 @@ final class AlongOneKnob {
 
     private final SweepTable table;
     private final Column column;
+    private final Function<Column, String> name;
     /** A row for each value of the column, in its order. */
     private final Collection<int[]> lines;
 
-    AlongOneKnob(SweepTable table, Column column) {
+    /**
+     * Of one of a table's columns.
+     *
+     * @param name what the other columns are called
+     */
+    public AlongOneKnob(SweepTable table, Column column, Function<Column, String> name) {
         this.table = table;
         this.column = column;
+        this.name = name;
         this.lines = lines();
     }
 
@@ -98,23 +106,57 @@ final class AlongOneKnob {
     /** Where from one row to another, with a larger value, the outcome goes against its way along the rest of the line. */
     private record Turn(int from, int to, boolean worse, double size) {}
 
-    /** A sentence when along the numbers of the column the outcome gets both better and worse. */
+    /** Words when along the numbers of the column the outcome gets both better and worse. */
     Optional<String> turn() {
         List<Turn> turns =
                 lines.stream().map(this::turn).flatMap(Optional::stream).toList();
-        return turns.stream().max(Comparator.comparingDouble(Turn::size)).map(most -> sentence(most, turns.size()));
+        return largest(turns)
+                .map(most -> "more is not always " + (most.worse() ? "better" : "worse")
+                        + places(most, " So in %,d of %,d places.", turns.size()));
     }
 
-    private Optional<Turn> turn(int... rows) {
-        int[] rising = IntStream.of(rows)
+    /** The same; and where no line turns, words when along some lines the outcome gets worse. Empty where more is only better. */
+    public Optional<String> againstMore() {
+        List<Turn> worse =
+                lines.stream().map(this::worse).flatMap(Optional::stream).toList();
+        long better =
+                lines.stream().filter(rows -> better(rising(rows)).isPresent()).count();
+        return turn().or(() -> largest(worse)
+                .map(most -> "more is "
+                        + (better == 0 ? "worse" : "worse in some places and better in others")
+                        + places(
+                                most,
+                                better == 0
+                                        ? " So in %,d of %,d places."
+                                        : " Worse in %,d of %,d places, better in " + better + ".",
+                                worse.size())));
+    }
+
+    private static Optional<Turn> largest(List<Turn> turns) {
+        return turns.stream().max(Comparator.comparingDouble(Turn::size));
+    }
+
+    private int[] rising(int... rows) {
+        return IntStream.of(rows)
                 .filter(table::isPossible)
                 .boxed()
                 .sorted(Comparator.comparingDouble(
                         row -> column.number(column.places().get(row))))
                 .mapToInt(Integer::intValue)
                 .toArray();
-        Optional<Turn> better = largest(false, this::score, rising);
-        Optional<Turn> worse = largest(true, row -> -score(row), rising);
+    }
+
+    private Optional<Turn> better(int... rising) {
+        return largest(false, this::score, rising);
+    }
+
+    private Optional<Turn> worse(int... rows) {
+        return largest(true, row -> -score(row), rising(rows));
+    }
+
+    private Optional<Turn> turn(int... rows) {
+        Optional<Turn> better = better(rising(rows));
+        Optional<Turn> worse = worse(rows);
         return better.isEmpty() || worse.isEmpty()
                 ? Optional.empty()
                 : better.get().size() < worse.get().size() ? better : worse;
@@ -143,18 +185,21 @@ final class AlongOneKnob {
         };
     }
 
-    private String sentence(Turn turn, int count) {
+    /**
+     * A turn, and how many such there are.
+     *
+     * @param counted of places with a turn, and of all
+     */
+    private String places(Turn turn, String counted, int count) {
         String others = table.columns().stream()
                 .filter(other -> !isThis(other))
-                .map(other -> value(other, other.places().get(turn.from())))
+                .map(other ->
+                        name.apply(other) + " " + other.amount(other.places().get(turn.from())))
                 .collect(Collectors.joining(", "));
-        return "More is not always " + (turn.worse() ? "better" : "worse") + ": at "
-                + value(column, column.places().get(turn.from())) + " it " + outcome(turn.from()) + ", at "
+        return ": at " + column.amount(column.places().get(turn.from())) + " it " + outcome(turn.from()) + ", at "
                 + column.amount(column.places().get(turn.to())) + " it " + outcome(turn.to())
-                + (others.isEmpty() ? "" : "; with " + others)
-                + (lines.size() == 1
-                        ? "."
-                        : String.format(Locale.ROOT, ". So in %,d of %,d places.", count, lines.size()));
+                + (others.isEmpty() ? "" : "; with " + others) + "."
+                + (lines.size() == 1 ? "" : String.format(Locale.ROOT, counted, count, lines.size()));
     }
 
     private String outcome(int row) {
@@ -169,9 +214,5 @@ final class AlongOneKnob {
             case HOLDS -> "holds";
             case IMPOSSIBLE -> "is impossible";
         };
-    }
-
-    private static String value(Column column, int place) {
-        return column.path() + " " + column.amount(place);
     }
 }

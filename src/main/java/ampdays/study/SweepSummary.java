@@ -49,8 +49,10 @@ public final class SweepSummary {
                 lines.add("  (" + shown.size() + " of "
                         + number("%,d", column.values().size()) + " values are shown)");
             }
-            AlongOneKnob along = new AlongOneKnob(table, column);
-            (column.isNumeric() ? along.turn().stream() : along.equalValues().stream())
+            AlongOneKnob along = new AlongOneKnob(table, column, Column::path);
+            (column.isNumeric()
+                            ? along.turn().map(words -> "M" + words.substring(1)).stream()
+                            : along.equalValues().stream())
                     .map(sentence -> "  " + sentence)
                     .forEach(lines::add);
         }

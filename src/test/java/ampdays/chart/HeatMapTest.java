@@ -20,7 +20,8 @@ class HeatMapTest {
         for (double y : AT) {
             rows.add(AT.stream().map(x -> days.applyAsDouble(x, y)).toList());
         }
-        return new HeatMap("", "", "", "", AT, AT, rows, Collections.nCopies(5, Collections.nCopies(5, Tile.DAYS)));
+        return new HeatMap(
+                "", "", "", "", AT, AT, rows, Collections.nCopies(5, Collections.nCopies(5, Tile.DAYS)), List.of());
     }
 
     private static double length(List<Segment> segments) {
@@ -59,7 +60,8 @@ class HeatMapTest {
                 List.of(0.0, 1.0),
                 List.of(0.0, 1.0),
                 List.of(List.of(1.0, 0.0), List.of(0.0, 1.0)),
-                Collections.nCopies(2, Collections.nCopies(2, Tile.DAYS)));
+                Collections.nCopies(2, Collections.nCopies(2, Tile.DAYS)),
+                List.of());
         assertThat(saddle.contour(0.25))
                 .allSatisfy(s -> assertThat(Math.signum(s.x1() - s.y1())).isEqualTo(Math.signum(s.x2() - s.y2())));
         assertThat(saddle.contour(0.75))

@@ -19,6 +19,7 @@ import ampdays.results.SweepTable;
 import ampdays.results.SweepTable.Column;
 import java.util.Collections;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -161,6 +162,30 @@ class SweepChartsTest {
         assertThat(map.tiles())
                 .containsExactly(
                         List.of(Tile.DAYS, Tile.UNKNOWN, Tile.IMPOSSIBLE), List.of(Tile.DAYS, Tile.FALLS, Tile.HOLDS));
+    }
+
+    /** By hand: on the first map more panels help, but not at 200 Ah; on the second they only harm; a larger bank helps on both. */
+    @Test
+    void aMapTellsWhereMoreIsNoBetterOnItAlone() {
+        List<Integer> options = List.of(0, 0, 0, 0, 1, 1, 1, 1);
+        SweepTable table = table(
+                List.of(
+                        new Column("option", List.of("as it is", "second alternator"), options),
+                        new Column("battery.capacity (Ah)", List.of("200", "400"), List.of(0, 0, 1, 1, 0, 0, 1, 1)),
+                        new Column("solar.power (W)", List.of("400", "800"), List.of(0, 1, 0, 1, 0, 1, 0, 1))),
+                List.of(2.0, 1.5, 5.0, NEVER, 3.0, 1.2, NEVER, NEVER),
+                List.of(EMPTY, EMPTY, EMPTY, HOLDS, EMPTY, EMPTY, HOLDS, HOLDS),
+                Collections.nCopies(8, 20.0));
+        SortedMap<String, ChartModel> charts = SweepCharts.of(table, "Trip", 7);
+        assertThat(((HeatMap) charts.get("days-to-empty-1")).notes())
+                .containsExactly(
+                        "Over power of the panels more is worse in some places and better in others: at 400 W it is"
+                                + " empty after 2.0 days, at 800 W it is empty after 1.5 days; with size of the bank 200 Ah. Worse"
+                                + " in 1 of 2 places, better in 1.");
+        assertThat(((HeatMap) charts.get("days-to-empty-2")).notes())
+                .containsExactly(
+                        "Over power of the panels more is worse: at 400 W it is empty after 3.0 days, at 800 W it is"
+                                + " empty after 1.2 days; with size of the bank 200 Ah. So in 1 of 2 places.");
     }
 
     @Test

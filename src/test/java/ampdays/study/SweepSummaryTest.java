@@ -104,9 +104,8 @@ class SweepSummaryTest {
         assertThat(SweepSummary.of(table(base, watts, List.of(1.2, NEVER, NEVER), List.of(EMPTY, HOLDS, FALLS))))
                 .anyMatch(line -> line.contains("at 800 W it is not empty but falls"));
         assertThat(SweepSummary.of(table(base, watts, List.of(1.2, NEVER, 1.5), List.of(EMPTY, UNKNOWN, EMPTY))))
-                .contains(
-                        "  More is not always better: at solar.power 600 W it is not empty within the trip, at 800 W it is"
-                                + " empty after 1.5 days; with option as it is.");
+                .contains("  More is not always better: at 600 W it is not empty within the trip, at 800 W it is"
+                        + " empty after 1.5 days; with option as it is.");
     }
 
     static Stream<Arguments> turns() {
@@ -116,15 +115,15 @@ class SweepSummaryTest {
                 Arguments.of(List.of(3.0, 4.0, 3.95, 5.0, 4.95, 5.0), ""),
                 Arguments.of(
                         List.of(3.0, 4.0, 3.5, 3.0, 4.0, 5.0),
-                        "More is not always better: at solar.power 900 W it is empty after 4.0 days, at 1200 W it is empty after 3.5"
+                        "More is not always better: at 900 W it is empty after 4.0 days, at 1200 W it is empty after 3.5"
                                 + " days; with option as it is. So in 1 of 2 places."),
                 Arguments.of(
                         List.of(3.0, NEVER, 9.0, 3.0, 4.0, 3.5),
-                        "More is not always better: at solar.power 900 W it holds, at 1200 W it is empty after 9.0 days; with option"
+                        "More is not always better: at 900 W it holds, at 1200 W it is empty after 9.0 days; with option"
                                 + " as it is. So in 2 of 2 places."),
                 Arguments.of(
                         List.of(3.0, 3.0, 3.0, 7.0, 4.0, 4.5),
-                        "More is not always worse: at solar.power 900 W it is empty after 4.0 days, at 1200 W it is empty after 4.5"
+                        "More is not always worse: at 900 W it is empty after 4.0 days, at 1200 W it is empty after 4.5"
                                 + " days; with option less heat. So in 1 of 2 places."));
     }
 

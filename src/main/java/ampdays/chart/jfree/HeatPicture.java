@@ -23,6 +23,7 @@ record HeatPicture(HeatMap map) implements Picture {
     private static final double TOP = 122;
     private static final double TALL = 400;
     private static final double RIGHT = 40;
+    private static final double BELOW = 62;
     private static final int SHADES = 32;
     private static final double KEY_LINE = 18;
 
@@ -49,7 +50,7 @@ record HeatPicture(HeatMap map) implements Picture {
 
     @Override
     public int height() {
-        return (int) (TOP + TALL + 62);
+        return (int) (TOP + TALL + BELOW) + new Notes(map.notes()).height();
     }
 
     @Override
@@ -68,7 +69,8 @@ record HeatPicture(HeatMap map) implements Picture {
         contours(pen, panel, area);
         legend(pen);
         pen.write(map.yLabel(), 16, TOP - 12, pen.style().label(), Style.WORDS);
-        pen.write(map.xLabel(), LEFT, height() - 14, pen.style().label(), Style.WORDS);
+        pen.write(map.xLabel(), LEFT, TOP + TALL + BELOW - 14, pen.style().label(), Style.WORDS);
+        new Notes(map.notes()).write(pen, LEFT, TOP + TALL + BELOW - 4);
     }
 
     /** Halfway between neighbours, and as far beyond the outer ones. */

@@ -120,15 +120,29 @@ class ChartRendererTest {
                 at,
                 at,
                 days,
-                List.of(List.of(Tile.DAYS, Tile.UNKNOWN), List.of(Tile.IMPOSSIBLE, Tile.UNKNOWN)));
+                List.of(List.of(Tile.DAYS, Tile.UNKNOWN), List.of(Tile.IMPOSSIBLE, Tile.UNKNOWN)),
+                List.of());
         assertThat(texts(renderer.svg(unknown, "unknown")))
                 .contains("holds", "not empty, trip too short to tell more", "impossible")
                 .doesNotContain("not empty, but falling");
         HeatMap falls = new HeatMap(
-                "", "", "", "", at, at, days, List.of(List.of(Tile.DAYS, Tile.FALLS), List.of(Tile.HOLDS, Tile.HOLDS)));
+                "",
+                "",
+                "",
+                "",
+                at,
+                at,
+                days,
+                List.of(List.of(Tile.DAYS, Tile.FALLS), List.of(Tile.HOLDS, Tile.HOLDS)),
+                List.of("all " + "1200 Ah ".repeat(30).strip()));
         assertThat(texts(renderer.svg(falls, "falls")))
                 .contains("holds", "not empty, but falling")
                 .doesNotContain("not empty, trip too short to tell more", "impossible");
+        assertThat(texts(renderer.svg(falls, "falls")))
+                .filteredOn(text -> text.contains("1200 "))
+                .as("a note on lines of its own, numbers with their units")
+                .hasSizeGreaterThan(1)
+                .allMatch(text -> text.endsWith("Ah"));
         List<List<Cell>> winners = List.of(
                 List.of(new Cell(0, HOLDS, NEVER), new Cell(1, FALLS, NEVER)),
                 List.of(new Cell(1, UNKNOWN, NEVER), new Cell(1, EMPTY, 1.5)));
