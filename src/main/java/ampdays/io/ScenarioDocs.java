@@ -123,6 +123,9 @@ public final class ScenarioDocs {
             return titles + ", " + measured.range().replaceFirst("^from ", "")
                     + (measured.word().isEmpty() ? "" : ", or `" + measured.word() + "`");
         }
+        if (kind instanceof Kind.Money money) {
+            return "amount of money, 0 to " + Dimension.NUMBER.show(money.high());
+        }
         if (kind instanceof Kind.Count count) {
             return "whole number, " + count.low() + " to " + count.high();
         }

@@ -196,6 +196,7 @@ public final class ScenarioSchema {
 
     private static boolean isBareNumber(Kind kind) {
         return kind instanceof Kind.Count
+                || kind instanceof Kind.Money
                 || (kind instanceof Kind.Measured m && m.dimensions().contains(Dimension.NUMBER));
     }
 
@@ -217,6 +218,9 @@ public final class ScenarioSchema {
                     .collect(Collectors.joining("|"));
             String word = measured.word().isEmpty() ? "" : measured.word() + "|";
             return "^(" + word + "[+\\-\u2212]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?\\s*(" + units + "))" + MARK;
+        }
+        if (kind instanceof Kind.Money) {
+            return "^[+\\-\u2212]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d+)?(\\s*[^\\d\\s.,(][^(]*)?" + MARK;
         }
         if (kind instanceof Kind.Choice choice) {
             return "^(" + choice.words().stream().map(ScenarioSchema::escaped).collect(Collectors.joining("|")) + ")"

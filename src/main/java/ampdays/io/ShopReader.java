@@ -16,6 +16,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
@@ -25,6 +27,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 public final class ShopReader {
     private static final List<String> KEYS =
             List.of("name", "contact", "logo", "currency", "prices", "options", "tax", "valid");
+    private static final Pattern SUM = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,2})?)(?![\\d.,])\\s*(.*)");
     private static final int LONGEST_TEXT = 2000;
     private static final int MOST_LINES = 12;
     private static final double HIGHEST_PRICE = 1e9;
@@ -80,8 +83,8 @@ public final class ShopReader {
                 lines(entries.get("contact")),
                 logo(entries.get("logo")),
                 currency,
-                unitPrices(entries.get("prices")),
-                prices(entries.get("options"), "options"),
+                unitPrices(entries.get("prices"), currency),
+                prices(entries.get("options"), "options", currency),
                 word(entries, "tax"),
                 word(entries, "valid"));
         refuseIfWrong();
@@ -132,13 +135,13 @@ public final class ShopReader {
         return lines;
     }
 
-    private Map<PricedPart, Double> unitPrices(Entry entry) {
+    private Map<PricedPart, Double> unitPrices(Entry entry, String currency) {
         Map<PricedPart, Double> prices = new EnumMap<>(PricedPart.class);
         if (entry != null && entry.value() instanceof MappingNode map) {
             walk.entries(map).forEach((key, price) -> {
                 Optional<PricedPart> item = PricedPart.of(key);
                 if (item.isPresent()) {
-                    price(price.value(), "prices." + key).ifPresent(p -> prices.put(item.get(), p));
+                    price(price.value(), "prices." + key, currency).ifPresent(p -> prices.put(item.get(), p));
                 } else {
                     walk.problem(price.key(), unknown(key, PricedPart.words()));
                 }
@@ -149,29 +152,35 @@ public final class ShopReader {
         return prices;
     }
 
-    private Map<String, Double> prices(Entry entry, String what) {
+    private Map<String, Double> prices(Entry entry, String what, String currency) {
         Map<String, Double> prices = new LinkedHashMap<>();
         if (entry != null && entry.value() instanceof MappingNode map) {
             walk.entries(map)
                     .forEach((key, price) ->
-                            price(price.value(), what + "." + key).ifPresent(p -> prices.put(key, p)));
+                            price(price.value(), what + "." + key, currency).ifPresent(p -> prices.put(key, p)));
         } else if (entry != null) {
             walk.problem(entry.value(), what + " is not a list. Write lines like: more solar: 1400.");
         }
         return prices;
     }
 
-    private Optional<Double> price(Node node, String what) {
+    /** A sum, with or without the file's currency behind it. */
+    private Optional<Double> price(Node node, String what, String currency) {
         String text = node instanceof ScalarNode scalar ? YamlText.text(scalar).strip() : "";
-        if (!text.matches("\\d{1,9}(\\.\\d{1,2})?") || Double.parseDouble(text) > HIGHEST_PRICE) {
+        Matcher sum = SUM.matcher(text);
+        if (!sum.matches()
+                || !(sum.group(2).isEmpty() || sum.group(2).equals(currency))
+                || Double.parseDouble(sum.group(1)) > HIGHEST_PRICE) {
             walk.problem(
                     node,
                     what + " \"" + text
-                            + "\" is not a sum of money. Write a plain number, like 4850, without currency or"
-                            + " separators.");
+                            + "\" is not a sum of money. Write a plain number, like 4850, without separators"
+                            + (currency.isEmpty()
+                                    ? "."
+                                    : "; behind it may stand " + currency + ", the currency here."));
             return Optional.empty();
         }
-        return Optional.of(Double.parseDouble(text));
+        return Optional.of(Double.parseDouble(sum.group(1)));
     }
 
     private Optional<Path> logo(Entry entry) throws IOException {

@@ -12,6 +12,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What a parameter's text may be, and how it is read. */
 public sealed interface Kind {
@@ -25,6 +27,9 @@ public sealed interface Kind {
         }
         if (this instanceof Count count) {
             return "Write a whole number from " + count.low() + " to " + count.high() + ".";
+        }
+        if (this instanceof Money) {
+            return "Write an amount such as 4850, or with its currency behind it: 4850 USD.";
         }
         if (this instanceof Choice choice) {
             return "Choices: " + String.join("; ", choice.words()) + ".";
@@ -81,6 +86,32 @@ public sealed interface Kind {
         public String range() {
             Dimension usual = dimensions.get(0);
             return "from " + usual.show(low) + " to " + usual.show(high);
+        }
+    }
+
+    /** An amount of money; behind it may stand its currency, which must be that of all prices of the design. */
+    record Money(double high) implements Kind {
+        private static final Pattern AMOUNT =
+                Pattern.compile("([+\\-\u2212]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?)(?![\\d,.])\\s*(.*)");
+
+        @Override
+        public Reading read(String text) throws QuantityException {
+            Matcher amount = AMOUNT.matcher(text);
+            if (!amount.matches() && !text.contains(",")) {
+                throw new QuantityException("\"" + text + "\" is not an amount of money. " + advice());
+            }
+            Quantity quantity = Quantity.parse(amount.matches() ? amount.group(1) : text, Dimension.NUMBER);
+            if (!(quantity.value() >= 0 && quantity.value() <= high)) {
+                throw new QuantityException(
+                        "\"" + text + "\" is out of range. It must lie from 0 to " + Dimension.NUMBER.show(high) + ".");
+            }
+            return new Reading(quantity.value(), Optional.of(Dimension.NUMBER));
+        }
+
+        /** The word behind an amount that was read; may be empty. */
+        static String currency(String text) {
+            Matcher amount = AMOUNT.matcher(text);
+            return amount.matches() ? amount.group(2) : "";
         }
     }
 

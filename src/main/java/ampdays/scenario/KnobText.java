@@ -107,7 +107,9 @@ public final class KnobText {
     }
 
     private boolean isNumber() {
-        return parameter.kind() instanceof Kind.Measured || parameter.kind() instanceof Kind.Count;
+        return parameter.kind() instanceof Kind.Measured
+                || parameter.kind() instanceof Kind.Money
+                || parameter.kind() instanceof Kind.Count;
     }
 
     /** The next of 1, 2 or 5 times a power of ten above a hundredth of a range; for counts 1 at least. */

@@ -4,10 +4,12 @@ import static ampdays.scenario.Mark.GUESS;
 import static ampdays.scenario.Mark.PRACTICE;
 
 import ampdays.scenario.Section.Presence;
-import ampdays.units.Dimension;
+import java.util.List;
 
 /** What changes cost, to rank them. */
 final class PriceSection {
+    private static final String SECTION = "prices";
+
     static final String CURRENCY = "prices.currency";
     static final String DRIVING = "prices.driving";
     static final String HOOK_UP = "prices.hook-up";
@@ -20,7 +22,7 @@ final class PriceSection {
 
     static Section section() {
         SectionBuilder section = new SectionBuilder(
-                "prices",
+                SECTION,
                 Presence.DEFAULTED,
                 "What parts and changes cost, fitted. The search for the cheapest change (--why), break-even maps,"
                         + " trade-offs and the proposal read them; a shop's file goes before them. The defaults are round"
@@ -30,7 +32,7 @@ final class PriceSection {
                 new Kind.Text(),
                 new Fallback.Fixed("USD"),
                 PRACTICE,
-                "Of all prices here; a word that is printed behind them.");
+                "Of all prices here; a word that is printed behind them, and may be written there.");
         price(section, "battery", "500", PRACTICE, "A kWh of bank.");
         price(section, "solar", "300", PRACTICE, "100 W of panels with rack, controller and labour.");
         price(section, "charger", "7", PRACTICE, "An ampere of DC-DC or shore charger.");
@@ -43,14 +45,39 @@ final class PriceSection {
         price(section, "hook-up", "40", GUESS, "A night with hook-up.");
         section.add(
                 "budget",
-                SectionBuilder.measured(Dimension.NUMBER, 0, MOST),
+                new Kind.Money(MOST),
                 new Fallback.Absent(),
                 PRACTICE,
                 "Trade-offs leave out designs whose priced parts cost more; no limit if not said.");
         return section.besideTheVan().build();
     }
 
+    /** The paths of prices that say another currency than the one of the design. */
+    static List<String> inAnotherCurrency(Values v) {
+        String ours = v.word(CURRENCY);
+        return v.names(SECTION).stream()
+                .map(key -> SECTION + "." + key)
+                .filter(path -> !path.equals(CURRENCY))
+                .filter(path -> !Kind.Money.currency(v.word(path)).isEmpty()
+                        && !Kind.Money.currency(v.word(path)).equals(ours))
+                .toList();
+    }
+
+    /** The same, each of them a problem. */
+    static List<String> refused(Values v, ProblemList read) {
+        List<String> refused = inAnotherCurrency(v);
+        for (String path : refused) {
+            String said = v.word(path);
+            read.add(
+                    path,
+                    path + " \"" + said + "\" is in " + Kind.Money.currency(said) + ", but " + CURRENCY + " is "
+                            + v.word(CURRENCY) + ". Write the amount in " + v.word(CURRENCY) + ", or " + CURRENCY + ": "
+                            + Kind.Money.currency(said) + ".");
+        }
+        return refused;
+    }
+
     private static void price(SectionBuilder section, String key, String text, Mark mark, String what) {
-        section.fixed(key, Dimension.NUMBER, 0, MOST, text, mark, what);
+        section.add(key, new Kind.Money(MOST), new Fallback.Fixed(text), mark, what);
     }
 }

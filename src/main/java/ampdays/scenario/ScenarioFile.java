@@ -54,12 +54,22 @@ public record ScenarioFile(
                         origin)));
         return new ScenarioFile(
                 scenario,
-                base.withNumbers(said),
+                inOneCurrency(base.withNumbers(said)),
                 options.stream()
-                        .map(option -> new Option(option.name(), option.values().withNumbers(said)))
+                        .map(option -> new Option(
+                                option.name(), inOneCurrency(option.values().withNumbers(said))))
                         .toList(),
                 sweeps,
                 failures);
+    }
+
+    /** Without what is said in another currency: such a budget, say, cannot be held against these prices. */
+    private static Values inOneCurrency(Values values) {
+        Values left = values;
+        for (String path : PriceSection.inAnotherCurrency(values)) {
+            left = left.without(path);
+        }
+        return left;
     }
 
     /** The values of the base design or of an option by its name. */

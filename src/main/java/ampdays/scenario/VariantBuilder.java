@@ -50,6 +50,7 @@ public final class VariantBuilder {
     private final Part<Optional<ShoreChargerSpec>> shore = new Part<>();
     private final Part<SideVoltages> voltages = new Part<>();
     private final Part<List<Circuit>> circuits = new Part<>();
+    private final Part<List<String>> pricesRefused = new Part<>();
     private Values last;
     private ProblemList read;
     private Set<String> lookedUp = new HashSet<>();
@@ -118,6 +119,7 @@ public final class VariantBuilder {
                         read.number("place.longitude"),
                         read.number("place.elevation"))));
         Optional<Trip> travelled = trip.of(() -> new TripBuilder(told, read).trip());
+        pricesRefused.of(() -> PriceSection.refused(told, read));
         Optional<Design> design = design(told);
         requireNoProblem();
         return new Variant(

@@ -95,6 +95,12 @@ class ScenarioDocsTest {
         assertThat("400 W").doesNotContainPattern(pattern);
         assertThat("400 Ah (certain)").doesNotContainPattern(pattern);
         assertThat("5.1 kWh (datasheet)").containsPattern(pattern);
+        String money = ScenarioSchema.pattern(
+                Registry.parameter("prices.budget").orElseThrow().kind());
+        assertThat("9000 USD (practice: two quotes)").containsPattern(money);
+        assertThat("9000$").containsPattern(money);
+        assertThat("9,000 USD").doesNotContainPattern(money);
+        assertThat("USD 9000").doesNotContainPattern(money);
     }
 
     @Test

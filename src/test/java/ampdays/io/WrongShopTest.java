@@ -67,4 +67,12 @@ class WrongShopTest {
         assertThat(shop.terms()).containsExactly("Sales tax not included.", "Prices hold for 60 days.");
         assertThat(shop.logo()).isPresent();
     }
+
+    @Test
+    void aSumMayHaveTheCurrencyOfTheFile() throws Exception {
+        String said = RIGHT.replace("320.50", "320.50 USD").replace("2350", "2350USD");
+        Shop shop = ShopReader.read(Files.writeString(folder.resolve("shop.yaml"), said));
+        assertThat(shop.unitPrices()).containsEntry(PricedPart.SOLAR, 320.5);
+        assertThat(shop.price("less heat")).hasValue(2350);
+    }
 }

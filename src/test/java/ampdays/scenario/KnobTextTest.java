@@ -52,6 +52,15 @@ class KnobTextTest {
     }
 
     @Test
+    void aPriceMayHaveItsCurrency() {
+        Knob budget = read("prices.budget=8000..9000 USD step 500");
+        assertThat(budget.values()).containsExactly("8000 USD", "8500 USD", "9000 USD");
+        assertThat(budget.unit()).isEqualTo("USD");
+        assertThat(file.base().with("prices.budget", "8500 USD").number("prices.budget"))
+                .isEqualTo(8500);
+    }
+
+    @Test
     void semicolonsSetValuesWithCommasApart() {
         assertThat(read("cabin.preset=high-roof van, bare; high-roof van, insulated")
                         .values())

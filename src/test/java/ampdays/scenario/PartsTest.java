@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import ampdays.io.ScenarioReader;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -54,6 +55,24 @@ class PartsTest {
         assertThat(bought(demo, demo.with("cabin.covers", "insulated"))).containsExactly("covers 1.0 at 400.0");
         Values lead = demo.with("battery.preset", "lead-acid AGM 12 V");
         assertThat(bought(lead, demo)).containsExactly("battery 6.4 at 500.0");
+    }
+
+    @Test
+    void aBudgetInDollarsIsNotHeldAgainstPricesInEuros() throws Exception {
+        ScenarioFile file = ScenarioReader.read(Path.of("scenarios/desert-survey.yaml"));
+        ScenarioFile limited = new ScenarioFile(
+                file.scenario(),
+                demo.with("prices.budget", "9000 USD").with("prices.solar", "320 USD"),
+                List.of(),
+                List.of(),
+                List.of());
+        Map<PricedPart, Double> prices = Map.of(PricedPart.SOLAR, 280.0);
+        Values dollars = limited.priced(prices, "USD", "shop.yaml").base();
+        assertThat(dollars.number("prices.budget")).isEqualTo(9000);
+        assertThat(dollars.number("prices.solar")).isEqualTo(280);
+        Values euros = limited.priced(prices, "EUR", "shop.yaml").base();
+        assertThat(euros.number("prices.budget")).isNaN();
+        assertThat(euros.number("prices.solar")).isEqualTo(280);
     }
 
     /** Masses of lead-acid and of bonded panels are others; common practice, no source. */
