@@ -7,6 +7,7 @@ import ampdays.results.TripOutcome;
 import ampdays.study.Digits;
 import ampdays.study.Verdict;
 import java.io.PrintWriter;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -17,6 +18,8 @@ import java.util.stream.DoubleStream;
 final class ChancesScreen {
     /** Nearest to never and always that a share is told. */
     private static final double LEAST_TOLD = 0.0001;
+
+    private static final String NONE = "–";
 
     private final PrintWriter out;
     private final Chances chances;
@@ -69,7 +72,7 @@ final class ChancesScreen {
 
     /** The first has nothing to tell beside itself. */
     private String beside(Chances.Option option, double share) {
-        return option.name().equals(chances.options().get(0).name()) ? "–" : percent(share);
+        return option.name().equals(chances.options().get(0).name()) ? NONE : percent(share);
     }
 
     private String drawn() {
@@ -110,7 +113,21 @@ final class ChancesScreen {
         row("good nights: 1 in 10 has", option -> night(option, Tenths::p10) + " or fewer");
         row("             half have", option -> night(option, Tenths::p50) + " or fewer");
         row("             9 in 10 have", option -> night(option, Tenths::p90) + " or fewer");
-        row("             of", option -> option.trips().get(0).nights() + " nights");
+        row("             of", ChancesScreen::nightsOfATrip);
+        if (chances.options().stream().anyMatch(ChancesScreen::isOfManyLengths)) {
+            row(
+                    "good of all nights",
+                    option -> option.nightsOfATrip().getMax() == 0 ? NONE : percent(option.comfortableShare()));
+        }
+    }
+
+    private static String nightsOfATrip(Chances.Option option) {
+        IntSummaryStatistics nights = option.nightsOfATrip();
+        return (isOfManyLengths(option) ? nights.getMin() + " to " : "") + nights.getMax() + " nights";
+    }
+
+    private static boolean isOfManyLengths(Chances.Option option) {
+        return option.nightsOfATrip().getMin() < option.nightsOfATrip().getMax();
     }
 
     private static String night(Chances.Option option, Function<Tenths, Bounded> place) {

@@ -10,6 +10,7 @@ import ampdays.report.Block.Text;
 import ampdays.results.Bounded;
 import ampdays.results.Chances;
 import ampdays.results.Chances.Tenths;
+import java.util.IntSummaryStatistics;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
@@ -60,7 +61,16 @@ final class ChancesPart {
                 Form.CARDS,
                 List.of(
                         "P10, P50, P90: one trip of ten, half of them, nine of ten stay at or below. In brackets: bounds at"
-                                + " 95 %, of the sampling alone."));
+                                + " 95 %, of the sampling alone." + lengths(chances)));
+    }
+
+    /** Counts of nights are read wrongly where not all trips have as many. */
+    private static String lengths(Chances chances) {
+        IntSummaryStatistics nights = new IntSummaryStatistics();
+        chances.options().forEach(option -> nights.combine(option.nightsOfATrip()));
+        return nights.getMin() == nights.getMax()
+                ? ""
+                : " A trip has " + nights.getMin() + " to " + nights.getMax() + " nights.";
     }
 
     private static String share(Bounded share) {

@@ -1,5 +1,6 @@
 package ampdays.results;
 
+import java.util.IntSummaryStatistics;
 import java.util.List;
 
 /**
@@ -65,6 +66,17 @@ public record Chances(
             List<TripOutcome> trips) {
         public Option {
             trips = List.copyOf(trips);
+        }
+
+        /** How many nights a trip has; they differ where the timetable of a day depends on the day of the week. */
+        public IntSummaryStatistics nightsOfATrip() {
+            return trips.stream().mapToInt(TripOutcome::nights).summaryStatistics();
+        }
+
+        /** Share of all nights of all trips that were comfortable; not a number without a night. */
+        public double comfortableShare() {
+            return trips.stream().mapToInt(TripOutcome::comfortableNights).sum()
+                    / (double) nightsOfATrip().getSum();
         }
 
         /** Share of all energy asked for that was not delivered. */

@@ -3,11 +3,60 @@ package ampdays.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import ampdays.results.Bounded;
+import ampdays.results.Chances;
+import ampdays.results.Survival;
+import ampdays.results.ThreeDays;
+import ampdays.results.TripOutcome;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Shares as text: what is neither never nor always is not told as if it were. No outside source. */
 class ChancesScreenTest {
+    private static TripOutcome trip(int comfortable, int nights) {
+        ThreeDays days = new ThreeDays(LocalDate.of(2025, 7, 1), 0, 0);
+        return new TripOutcome(
+                1, days.first(), "", List.of(), 7, Double.NaN, true, 0.5, comfortable, nights, 1, 0, days);
+    }
+
+    private static String printed(TripOutcome... trips) {
+        Bounded any = new Bounded(0.5, 0.4, 0.6);
+        Chances.Tenths tenths = new Chances.Tenths(any, any, any);
+        Chances.Option option = new Chances.Option(
+                "as it is",
+                "in July",
+                "",
+                any,
+                any,
+                tenths,
+                tenths,
+                new Survival(List.of()),
+                trips[0],
+                0,
+                0,
+                List.of(trips));
+        StringWriter text = new StringWriter();
+        PrintWriter out = new PrintWriter(text);
+        new ChancesScreen(out, new Chances("van", "Van", trips.length, 1, 0.2, List.of(), List.of(option))).print();
+        out.flush();
+        return text.toString();
+    }
+
+    /** By hand: 6 of 7 and 3 of 5 nights are 9 of 12. */
+    @Test
+    void tripsOfDifferentLengthsAreNotAllSaidToBeAsLongAsTheFirst() {
+        assertThat(printed(trip(6, 7), trip(3, 5)))
+                .containsPattern("\\n +of +5 to 7 nights\\n")
+                .containsPattern("\\ngood of all nights +75 %\\n");
+        assertThat(printed(trip(6, 7), trip(3, 7)))
+                .containsPattern("\\n +of +7 nights\\n")
+                .doesNotContain("good of all nights");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -17,10 +17,15 @@ class OtherTripsTest {
     private static final int TRIPS = 32;
 
     private static Chances.Option option(String name, int neverEmpty) {
+        return option(name, neverEmpty, 0);
+    }
+
+    private static Chances.Option option(String name, int neverEmpty, int nights) {
         Bounded none = new Bounded(0, 0, 0);
         Tenths tenths = new Tenths(none, none, none);
         ThreeDays worst = new ThreeDays(LocalDate.of(2025, 7, 8), 0, 0);
-        TripOutcome trip = new TripOutcome(1, worst.first(), "", List.of(), 14, Double.NaN, true, 0, 0, 0, 1, 0, worst);
+        TripOutcome trip =
+                new TripOutcome(1, worst.first(), "", List.of(), 14, Double.NaN, true, 0, 0, nights, 1, 0, worst);
         double share = neverEmpty / (double) TRIPS;
         return new Chances.Option(
                 name,
@@ -50,6 +55,18 @@ class OtherTripsTest {
         assertThat(trips.emptied("bigger bank")).isEqualTo("the bank ran empty on 2 of 32 other trips");
         assertThat(trips(option("as it is", 31), option("hook-up", 32)).emptied("as it is"))
                 .isEqualTo("the bank ran empty on 1 of 32 other trips, with “hook-up” on none");
+    }
+
+    private static String noteOfTheTable(Chances.Option... options) {
+        Part part = ChancesPart.of(new Chances("van", "Van", TRIPS, 1, 0.2, List.of(), List.of(options)));
+        Block last = part.blocks().get(part.blocks().size() - 1);
+        return ((Block.Sheet) last).notes().get(0);
+    }
+
+    @Test
+    void tripsOfDifferentLengthsAreToldBesideTheCountsOfNights() {
+        assertThat(noteOfTheTable(option("a", 1, 6), option("b", 1, 8))).endsWith(" A trip has 6 to 8 nights.");
+        assertThat(noteOfTheTable(option("a", 1, 7), option("b", 1, 7))).doesNotContain("A trip has");
     }
 
     /** Nine trips of ten: 29 of 32 are 91 %, 28 are 88 %. */
