@@ -50,7 +50,7 @@ public final class BreakEvens {
         BreakEvens evens = new BreakEvens(table, options.get(0), numeric.get(last - 1), numeric.get(last));
         if (numeric.size() == 2) {
             maps.put(
-                    "break-even",
+                    SweepChart.BREAK_EVEN.fileName(),
                     evens.map(title, IntStream.range(0, table.rows()).boxed().toList()));
             return maps;
         }
@@ -58,7 +58,7 @@ public final class BreakEvens {
         for (int place = 0; place < slice.values().size(); place++) {
             int wanted = place;
             maps.put(
-                    "break-even-" + (place + 1),
+                    SweepChart.BREAK_EVEN.fileName(place + 1),
                     evens.map(
                             title + "; " + KnobTitle.at(slice, place),
                             IntStream.range(0, table.rows())

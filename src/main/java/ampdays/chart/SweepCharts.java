@@ -57,10 +57,12 @@ public final class SweepCharts {
         int lines = charts.words.isEmpty() ? 1 : charts.words.get(0).values().size();
         boolean fits = charts.words.size() <= 1 && lines <= MOST_LINES && table.rows() <= MOST_CELLS;
         SortedMap<String, ChartModel> models = new TreeMap<>(BreakEvens.of(table, title));
-        charts.overOneKnob().ifPresent(chart -> models.put("lines", chart));
+        charts.overOneKnob().ifPresent(chart -> models.put(SweepChart.LINES.fileName(), chart));
         if (fits && charts.numeric.size() == 2 && charts.isWholeGrid(lines)) {
             for (int place = 0; place < lines; place++) {
-                models.put(lines == 1 ? "days-to-empty" : "days-to-empty-" + (place + 1), charts.map(place));
+                models.put(
+                        lines == 1 ? SweepChart.DAYS_TO_EMPTY.fileName() : SweepChart.DAYS_TO_EMPTY.fileName(place + 1),
+                        charts.map(place));
             }
         }
         return models;

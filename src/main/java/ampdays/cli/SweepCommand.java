@@ -3,6 +3,7 @@ package ampdays.cli;
 import ampdays.chart.BreakEven;
 import ampdays.chart.ChartModel;
 import ampdays.chart.FrontChart;
+import ampdays.chart.SweepChart;
 import ampdays.chart.SweepCharts;
 import ampdays.chart.jfree.ChartRenderer;
 import ampdays.io.FrontFile;
@@ -161,7 +162,7 @@ final class SweepCommand implements Callable<Integer> {
                         + ". To go on, give the same command with --resume.");
                 return Exit.DONE;
             }
-            files.finish();
+            files.finish(SweepChart::isFile);
         }
         return show(loaded, grid, folder);
     }
@@ -176,7 +177,7 @@ final class SweepCommand implements Callable<Integer> {
         if (best.isPresent()) {
             FrontFile.write(folder, best.get().rows(), best.get().ownChances());
             if (!best.get().rows().isEmpty()) {
-                charts.put("front", FrontChart.of(best.get(), title));
+                charts.put(SweepChart.FRONT.fileName(), FrontChart.of(best.get(), title));
             }
         }
         new ChartRenderer().writeAll(charts, folder);

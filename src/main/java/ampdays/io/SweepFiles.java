@@ -21,7 +21,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
-import java.util.regex.Pattern;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 
@@ -46,10 +46,6 @@ public final class SweepFiles implements AutoCloseable {
     private static final String STUDY = "sweep.json";
     private static final String PARTIAL_STUDY = "sweep.partial.json";
     private static final CSVFormat FORMAT = CSVFormat.DEFAULT;
-
-    /** What is made from a finished table. */
-    private static final Pattern MADE_FROM_TABLE =
-            Pattern.compile("front\\.csv|(?:lines|front|(?:days-to-empty|break-even)(?:-\\d+)?)\\.(?:svg|png)");
 
     private final Path folder;
     private final ScenarioFile file;
@@ -202,14 +198,17 @@ public final class SweepFiles implements AutoCloseable {
     /**
      * Closes the table and gives the files their final names; all rows must be there. What was made from an earlier table
      * is taken away.
+     *
+     * @param isChart whether a file, by its name, is a chart that may have been made from it
      */
-    public void finish() throws IOException {
+    public void finish(Predicate<String> isChart) throws IOException {
         close();
         List<Path> old;
         try (Stream<Path> files = Files.list(folder)) {
-            old = files.filter(file -> MADE_FROM_TABLE
-                            .matcher(file.getFileName().toString())
-                            .matches())
+            old = files.filter(file -> {
+                        String name = file.getFileName().toString();
+                        return name.equals(FrontFile.NAME) || isChart.test(name);
+                    })
                     .toList();
         }
         delete(old);

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.offset;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,8 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,14 +34,6 @@ class ChancesCommandTest extends CommandRun {
                 "chances", scenario.toString(), "--out", folder.resolve(results).toString()));
         words.addAll(List.of(more));
         return run(words.toArray(String[]::new));
-    }
-
-    private List<Map<String, String>> rows(String file) throws IOException {
-        try (Reader text = Files.newBufferedReader(folder.resolve(file))) {
-            return CSVFormat.DEFAULT.builder().setHeader().get().parse(text).stream()
-                    .map(CSVRecord::toMap)
-                    .toList();
-        }
     }
 
     private Path van(String chances, String options) throws IOException {
@@ -71,13 +60,15 @@ class ChancesCommandTest extends CommandRun {
         Path van = van("{normals: low-desert-normals.csv}", "  more solar: {solar.power: 700 W}\n");
         assertThat(chances(van, "a", "--samples", "10")).isZero();
         assertThat(chances(van, "b", "--samples", "10", "--seed", "2")).isZero();
-        assertThat(rows("a/chances.csv").get(0).get("weather")).isEqualTo("low-desert-normals.csv, seed 1000001");
-        assertThat(rows("b/chances.csv").get(0).get("weather")).isEqualTo("low-desert-normals.csv, seed 2000001");
+        assertThat(rows(folder.resolve("a/chances.csv")).get(0).get("weather"))
+                .isEqualTo("low-desert-normals.csv, seed 1000001");
+        assertThat(rows(folder.resolve("b/chances.csv")).get(0).get("weather"))
+                .isEqualTo("low-desert-normals.csv, seed 2000001");
         assertThat(starts("a/chances.csv")).isNotEqualTo(starts("b/chances.csv"));
     }
 
     private List<String> starts(String table) throws IOException {
-        return rows(table).stream().map(row -> row.get("start")).toList();
+        return rows(folder.resolve(table)).stream().map(row -> row.get("start")).toList();
     }
 
     /** With nothing drawn but the day, each trip is the run that begins on it, to the last digit. */
@@ -90,7 +81,7 @@ class ChancesCommandTest extends CommandRun {
                 .contains("all in the one year of low-desert-summer.csv")
                 .contains("only the day of the start changes the weather")
                 .containsPattern("outlasts the first +– +\\d+ %");
-        List<Map<String, String>> trips = rows("many/chances.csv");
+        List<Map<String, String>> trips = rows(folder.resolve("many/chances.csv"));
         assertThat(trips).hasSize(20);
         assertThat(trips.stream().map(trip -> trip.get("start")).distinct())
                 .containsExactlyInAnyOrder("2025-07-08", "2025-07-09", "2025-07-10");
@@ -109,8 +100,7 @@ class ChancesCommandTest extends CommandRun {
                                 single.toString()))
                         .isZero();
             }
-            Map<String, String> alone =
-                    rows(folder.relativize(single) + "/options.csv").get(0);
+            Map<String, String> alone = rows(single.resolve("options.csv")).get(0);
             for (String column : List.of(
                     "days to empty (days)",
                     "holds",
@@ -131,7 +121,7 @@ class ChancesCommandTest extends CommandRun {
                 .readTree(folder.resolve("good/chances.json").toFile())
                 .get("options");
         for (JsonNode option : options) {
-            List<Map<String, String>> trips = rows("good/chances.csv").stream()
+            List<Map<String, String>> trips = rows(folder.resolve("good/chances.csv")).stream()
                     .filter(trip -> trip.get("option").equals(option.get("name").asText()))
                     .toList();
             long good = trips.stream()
@@ -177,7 +167,7 @@ class ChancesCommandTest extends CommandRun {
         }
         Path van = van("{normals: low-desert-normals.csv}", options.toString());
         assertThat(chances(van, "more", "--samples", "40")).as(err.toString()).isZero();
-        List<Map<String, String>> rows = rows("more/chances.csv");
+        List<Map<String, String>> rows = rows(folder.resolve("more/chances.csv"));
         long before = Long.MAX_VALUE;
         List<Long> counts = new ArrayList<>();
         for (String value : words.subList(0, words.size() - 1)) {
@@ -214,7 +204,7 @@ class ChancesCommandTest extends CommandRun {
         }
         Files.writeString(folder.resolve("low-desert-summer.csv"), weather);
         assertThat(chances(van, "years", "--samples", "16")).as(err.toString()).isZero();
-        List<String> starts = rows("years/chances.csv").stream()
+        List<String> starts = rows(folder.resolve("years/chances.csv")).stream()
                 .map(row -> row.get("start").substring(0, 4))
                 .toList();
         assertThat(starts.stream().filter("2021"::equals)).hasSize(16);

@@ -7,8 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,15 +17,6 @@ class FailuresCommandTest extends CommandRun {
 
     @TempDir
     private Path folder;
-
-    private static List<CSVRecord> rows(Path file) throws IOException {
-        return CSVFormat.DEFAULT
-                .builder()
-                .setHeader()
-                .get()
-                .parse(Files.newBufferedReader(file))
-                .getRecords();
-    }
 
     @Test
     void theDemoGetsOneOfEachKind() throws IOException {
@@ -44,7 +34,7 @@ class FailuresCommandTest extends CommandRun {
                 .contains("not a code check");
         assertThat(screen.replaceAll("\\s+", " ")).contains(HeatAfterLoss.CAUTION);
 
-        List<CSVRecord> rows = rows(first.resolve("failures.csv"));
+        List<Map<String, String>> rows = rows(first.resolve("failures.csv"));
         assertThat(rows).hasSize(12);
         assertThat(rows.get(1).get("failure")).isEqualTo("second alternator dies");
         assertThat(rows.get(1).get("survived")).isEqualTo("no");
@@ -84,9 +74,9 @@ class FailuresCommandTest extends CommandRun {
         assertThat(run("failures", van.toString(), "--quick", "--out", folder.toString()))
                 .as(err.toString())
                 .isZero();
-        List<CSVRecord> rows = rows(folder.resolve("failures.csv"));
+        List<Map<String, String>> rows = rows(folder.resolve("failures.csv"));
         assertThat(rows)
-                .extracting(row -> row.get(0))
+                .extracting(row -> row.get("failure"))
                 .containsExactly("fan left on", "hotter", "second alternator off");
         assertThat(rows)
                 .extracting(row -> row.get("applies"))

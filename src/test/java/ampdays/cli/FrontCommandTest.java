@@ -8,14 +8,11 @@ import ampdays.scenario.KnobText;
 import ampdays.scenario.ScenarioFile;
 import ampdays.study.ManyTrips;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,14 +34,6 @@ class FrontCommandTest extends CommandRun {
                 folder.resolve(results).toString()));
         words.addAll(List.of(more));
         return run(words.toArray(String[]::new));
-    }
-
-    private List<Map<String, String>> rows(String file) throws IOException {
-        try (Reader text = Files.newBufferedReader(folder.resolve(file))) {
-            return CSVFormat.DEFAULT.builder().setHeader().get().parse(text).stream()
-                    .map(CSVRecord::toMap)
-                    .toList();
-        }
     }
 
     private String screen() {
@@ -108,8 +97,8 @@ class FrontCommandTest extends CommandRun {
                         "--out",
                         folder.resolve("chances").toString()))
                 .isZero();
-        List<Map<String, String>> trips = rows("chances/chances.csv");
-        List<Map<String, String>> front = rows("by-1/front.csv");
+        List<Map<String, String>> trips = rows(folder.resolve("chances/chances.csv"));
+        List<Map<String, String>> front = rows(folder.resolve("by-1/front.csv"));
         assertThat(front).isNotEmpty();
         for (Map<String, String> design : front) {
             List<Map<String, String>> its = trips.stream()
@@ -136,8 +125,8 @@ class FrontCommandTest extends CommandRun {
     void withoutTripsTheFrontIsThatOfTheOneTrip() throws IOException {
         Path van = StudiedVan.in(folder, NORMALS, OPTIONS);
         assertThat(front(van, "one", "--vary", "option=all", "--trips", "0")).isZero();
-        assertThat(rows("one/front.csv").get(0).keySet())
-                .isEqualTo(rows("one/sweep.csv").get(0).keySet());
+        assertThat(rows(folder.resolve("one/front.csv")).get(0).keySet())
+                .isEqualTo(rows(folder.resolve("one/sweep.csv")).get(0).keySet());
         assertThat(screen())
                 .contains("are beaten by no other in price, mass, comfortable nights and days to empty:")
                 .doesNotContain("tried on");
@@ -155,7 +144,7 @@ class FrontCommandTest extends CommandRun {
                                 + " 8,000 USD (prices.budget), and 134 kg, 3.4 % beyond its 130 kg (masses.payload)."
                                 + " Written to")
                 .doesNotContain("all nights good");
-        assertThat(rows("none/front.csv")).isEmpty();
+        assertThat(rows(folder.resolve("none/front.csv"))).isEmpty();
         assertThat(folder.resolve("none/front.svg")).doesNotExist();
     }
 
@@ -169,14 +158,14 @@ class FrontCommandTest extends CommandRun {
                 .isZero();
         assertThat(screen())
                 .contains("Of 2 designs the limits leave out 1: 1 is beyond 1.5 m² of panels (cabin.roof).");
-        assertThat(rows("option/front.csv"))
+        assertThat(rows(folder.resolve("option/front.csv")))
                 .singleElement()
                 .satisfies(row -> assertThat(row.get("option")).isEqualTo("large roof"));
         assertThat(front(van, "knob", "--vary", "cabin.roof=1.5, 1.8, 8 m²", "--trips", "0"))
                 .as(err.toString())
                 .isZero();
         assertThat(screen()).contains("2 are beyond their own limit of 1.5 to 1.8 m² of panels (cabin.roof)");
-        assertThat(rows("knob/front.csv"))
+        assertThat(rows(folder.resolve("knob/front.csv")))
                 .singleElement()
                 .satisfies(row -> assertThat(row.get("cabin.roof (m²)")).isEqualTo("8"));
     }

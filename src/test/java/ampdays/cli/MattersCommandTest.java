@@ -5,15 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,14 +29,6 @@ class MattersCommandTest extends CommandRun {
                 "matters", scenario.toString(), "--out", folder.resolve(results).toString()));
         words.addAll(List.of(more));
         return run(words.toArray(String[]::new));
-    }
-
-    private List<Map<String, String>> rows(String file) throws IOException {
-        try (Reader text = Files.newBufferedReader(folder.resolve(file))) {
-            return CSVFormat.DEFAULT.builder().setHeader().get().parse(text).stream()
-                    .map(CSVRecord::toMap)
-                    .toList();
-        }
     }
 
     @Test
@@ -63,7 +52,7 @@ class MattersCommandTest extends CommandRun {
     void anInputAloneIsTheSingleRun() throws IOException {
         Path van = StudiedVan.in(folder, "{}", OPTIONS);
         assertThat(matters(van, "m", "--samples", "10")).as(err.toString()).isZero();
-        List<Map<String, String>> inputs = rows("m/matters.csv");
+        List<Map<String, String>> inputs = rows(folder.resolve("m/matters.csv"));
         for (String path : List.of("cooling.cop", "battery.capacity", "refrigerator.leak")) {
             Map<String, String> row = inputs.stream()
                     .filter(r -> r.get("input").equals(path))
@@ -79,8 +68,7 @@ class MattersCommandTest extends CommandRun {
                                 "--out",
                                 single.toString()))
                         .isZero();
-                Map<String, String> alone =
-                        rows(folder.relativize(single) + "/options.csv").get(0);
+                Map<String, String> alone = rows(single.resolve("options.csv")).get(0);
                 String days = alone.get("days to empty (days)");
                 assertThat(row.get("days to empty at " + end + " end (days)"))
                         .as(path)

@@ -8,7 +8,6 @@ import ampdays.scenario.KnobText;
 import ampdays.scenario.ScenarioFile;
 import java.io.File;
 import java.io.IOException;
-import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,8 +20,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,14 +41,6 @@ class SweepCommandTest extends CommandRun {
         List<String> words = new ArrayList<>(List.of("sweep", DEMO, "--out", into.toString()));
         words.addAll(List.of(more));
         return run(words.toArray(String[]::new));
-    }
-
-    private static List<Map<String, String>> rows(Path file) throws IOException {
-        try (Reader text = Files.newBufferedReader(file)) {
-            return CSVFormat.DEFAULT.builder().setHeader().get().parse(text).stream()
-                    .map(CSVRecord::toMap)
-                    .toList();
-        }
     }
 
     @Test
