@@ -55,7 +55,7 @@ final class ChancesCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         draws.check();
-        Draws.checkSamples(samples, 10);
+        Draws.checkCount("--samples", samples, 10);
         Loaded loaded = Loaded.read(file);
         DrawnWeather weather = new DrawnWeather(loaded, draws.seed());
         Draws.refuseImpossible(loaded, weather);

@@ -15,7 +15,7 @@ import picocli.CommandLine.Option;
 
 /** How a study draws its trips, the same for every command that does. */
 final class Draws {
-    private static final int MOST_SAMPLES = 1_000_000;
+    private static final int MOST_DRAWN = 1_000_000;
     private static final int MOST_WORKERS = 1000;
 
     /** So that the seeds of invented years, a million times as large, stay whole numbers. */
@@ -56,10 +56,26 @@ final class Draws {
         }
     }
 
-    static void checkSamples(int samples, int least) throws UsageException {
-        if (samples < least || samples > MOST_SAMPLES) {
+    /** How often something is drawn. */
+    static void checkCount(String option, int count, int least) throws UsageException {
+        checkCount(option, count, least, "");
+    }
+
+    /**
+     * The same where it may also be 0.
+     *
+     * @param orNone what 0 is written for, as the end of a sentence
+     */
+    static void checkCountOrNone(String option, int count, int least, String orNone) throws UsageException {
+        if (count != 0) {
+            checkCount(option, count, least, ", or 0 " + orNone);
+        }
+    }
+
+    private static void checkCount(String option, int count, int least, String orNone) throws UsageException {
+        if (count < least || count > MOST_DRAWN) {
             throw new UsageException(String.format(
-                    Locale.ROOT, "--samples is %,d; expected is %d to %,d.", samples, least, MOST_SAMPLES));
+                    Locale.ROOT, "%s is %,d; expected is %d to %,d%s.", option, count, least, MOST_DRAWN, orNone));
         }
     }
 

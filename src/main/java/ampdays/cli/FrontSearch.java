@@ -11,7 +11,6 @@ import ampdays.study.Front;
 import ampdays.study.ManyTrips;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Option;
@@ -20,7 +19,6 @@ import picocli.CommandLine.Option;
 final class FrontSearch {
     private static final int USUAL_TRIPS = 64;
     private static final int LEAST_TRIPS = 10;
-    private static final int MOST_TRIPS = 1_000_000;
 
     /** On 64 trips of two weeks so many take about half a minute of one core. */
     private static final int MOST_TRIED = 100;
@@ -71,14 +69,7 @@ final class FrontSearch {
             throw new UsageException(
                     (trips.isPresent() ? "--trips" : "--seed") + " is about the trips of a front. Add --front.");
         }
-        if (trips() != 0 && (trips() < LEAST_TRIPS || trips() > MOST_TRIPS)) {
-            throw new UsageException(String.format(
-                    Locale.ROOT,
-                    "--trips is %,d; expected is %d to %,d, or 0 for the one trip of the scenario only.",
-                    trips(),
-                    LEAST_TRIPS,
-                    MOST_TRIPS));
-        }
+        Draws.checkCountOrNone("--trips", trips(), LEAST_TRIPS, "for the one trip of the scenario only");
         Draws.checkSeed(seed());
         if (asked && trips() > 0) {
             Draws.refuseImpossible(loaded, new DrawnWeather(loaded, seed()));

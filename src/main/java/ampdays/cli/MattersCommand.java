@@ -65,7 +65,7 @@ final class MattersCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         draws.check();
-        Draws.checkSamples(samples, 10);
+        Draws.checkCount("--samples", samples, 10);
         Loaded loaded = Loaded.read(file);
         Variant option = loaded.option(name);
         loaded.requireCoverage(option);

@@ -73,9 +73,7 @@ final class ProposalCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (samples != 0) {
-            Draws.checkSamples(samples, LEAST_SAMPLES);
-        }
+        Draws.checkCountOrNone("--samples", samples, LEAST_SAMPLES, "to leave them out");
         ProposalWork work = new ProposalWork(
                 file,
                 brief,

@@ -121,6 +121,28 @@ class FrontCommandTest extends CommandRun {
         assertThat(screen()).contains("3 designs were tried on 12 trips each, the same for all.");
     }
 
+    /** A set point of 14 °C may be 13 °C on a trip: then the upper end of comfort, 1.5 K above, lies below the lower one of 15 °C. */
+    @Test
+    void aDesignThatCannotBeOnSomeTripLeavesTheTableWhole() throws IOException {
+        Path van = StudiedVan.in(folder, NORMALS, OPTIONS);
+        String knob = "cabin.set.asleep=14, 26 °C";
+        assertThat(front(van, "cold", "--vary", knob, "--trips", "10")).isEqualTo(Exit.WRONG_INPUT);
+        assertThat(err.toString().strip())
+                .isEqualTo(
+                        "With set point at -1 K, \"cabin.set.asleep 14 °C\" is a design that cannot be: The comfort band is"
+                                + " empty: cabin.comfort.low is 15 °C and high is 14.5 °C. The table of the sweep is"
+                                + " whole; with --resume --trips 0 its front is that of the one trip.");
+        assertThat(out.toString()).isEmpty();
+        byte[] table = Files.readAllBytes(folder.resolve("cold/sweep.csv"));
+        assertThat(rows(folder.resolve("cold/sweep.csv"))).hasSize(2);
+        assertThat(folder.resolve("cold/front.csv")).doesNotExist();
+        assertThat(front(van, "cold", "--vary", knob, "--trips", "0", "--resume"))
+                .as(err.toString())
+                .isZero();
+        assertThat(folder.resolve("cold/sweep.csv")).hasBinaryContent(table);
+        assertThat(rows(folder.resolve("cold/front.csv"))).isNotEmpty();
+    }
+
     @Test
     void withoutTripsTheFrontIsThatOfTheOneTrip() throws IOException {
         Path van = StudiedVan.in(folder, NORMALS, OPTIONS);

@@ -566,6 +566,7 @@ class ProposalCommandTest extends CommandRun {
             {"--units", "imperial", "--units \"imperial\" is not one of its choices: us, metric, both."},
             {"--paper", "A5", "--paper \"A5\" is not one of its choices: A4, letter."},
             {"--for", "a\nb", "--for has 3 letters in 2 lines; it is one line of at most 300 letters."},
+            {"--samples", "5", "--samples is 5; expected is 10 to 1,000,000, or 0 to leave them out."},
             {"--shop", "nowhere.yaml", "nowhere.yaml: there is no such file. Check the path."},
         };
         for (String[] one : wrong) {
