@@ -13,6 +13,8 @@ import ampdays.scenario.Site;
 import ampdays.scenario.Variant;
 import ampdays.trip.Trip;
 import ampdays.weather.WeatherSeries;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -143,17 +145,17 @@ public final class RunPlan {
             Trip trip = variant.trip();
             TripClock clock = part(new ClockKey(trip), TripClock.class, () -> TripClock.of(trip, stepSeconds));
             SkyPlan sky = part(
-                    new SkyKey(clock, variant.site(), series),
+                    new SkyKey(trip.start(), trip.days(), trip.zone(), variant.site(), series),
                     SkyPlan.class,
                     () -> SkyPlan.of(variant.site(), series, clock));
             Optional<SolarSpec> solar = variant.design().solar();
             RoofPlan roof = solar.map(panels -> part(
-                            new RoofKey(sky, panels.perWatt()), RoofPlan.class, () -> RoofPlan.of(sky, clock, panels)))
+                            new RoofKey(sky, clock, panels.perWatt()), RoofPlan.class, () -> RoofPlan.of(sky, clock, panels)))
                     .orElse(null);
             double panelM2 = solar.map(SolarSpec::areaM2).orElse(0.0);
             CabinSpec cabinSpec = variant.design().cabin();
             CabinPlan cabin = part(
-                    new CabinKey(sky, roof, cabinSpec, panelM2),
+                    new CabinKey(sky, clock, roof, cabinSpec, panelM2),
                     CabinPlan.class,
                     () -> CabinPlan.of(sky, clock, cabinSpec, roof, panelM2));
             List<LoadSpec> loadSpecs = variant.design().loads();
@@ -205,11 +207,12 @@ public final class RunPlan {
 
         private record OffsetKey(WeatherSeries series, double offsetK) {}
 
-        private record SkyKey(TripClock clock, Site site, WeatherSeries series) {}
+        /** Timetables share a sky. */
+        private record SkyKey(LocalDate start, int days, ZoneId zone, Site site, WeatherSeries series) {}
 
-        private record RoofKey(SkyPlan sky, SolarSpec perWatt) {}
+        private record RoofKey(SkyPlan sky, TripClock clock, SolarSpec perWatt) {}
 
-        private record CabinKey(SkyPlan sky, RoofPlan roof, CabinSpec cabin, double panelM2) {}
+        private record CabinKey(SkyPlan sky, TripClock clock, RoofPlan roof, CabinSpec cabin, double panelM2) {}
 
         private record TurningKey(AlternatorSpec spec, EngineSpec engine, double densityShare) {}
 

@@ -15,19 +15,28 @@ public final class SkyPlan {
     private final double pressurePa;
     private final MoistAir moistAir;
     private final double[] dailyRainMm;
+    private final double[] warmestC;
+    private final double[] coolestC;
 
-    private SkyPlan(SunPath sun, MinuteWeather weather, double pressurePa, double[] dailyRainMm) {
+    private SkyPlan(SunPath sun, MinuteWeather weather, double pressurePa, TripClock clock, double[] dailyRainMm) {
         this.sun = sun;
         this.weather = weather;
         this.pressurePa = pressurePa;
         this.moistAir = new MoistAir(pressurePa);
         this.dailyRainMm = dailyRainMm;
+        this.warmestC = new double[dailyRainMm.length];
+        this.coolestC = new double[dailyRainMm.length];
+        for (int day = 0; day < dailyRainMm.length; day++) {
+            warmestC[day] = weather.warmestC(clock.firstStepOfDay(day), clock.firstStepOfDay(day + 1));
+            coolestC[day] = weather.coolestC(clock.firstStepOfDay(day), clock.firstStepOfDay(day + 1));
+        }
     }
 
     /**
      * Lays a weather series over the steps of a trip.
      *
      * @param series with beam and diffuse light in every interval ({@link SkyCompletion})
+     * @param clock of which only the dates and the zone count
      */
     public static SkyPlan of(Site site, WeatherSeries series, TripClock clock) {
         SunPath sun = SunPath.of(
@@ -50,7 +59,7 @@ public final class SkyPlan {
                 day -> series.rainMm(
                         clock.epochSecond(clock.firstStepOfDay(day)),
                         clock.epochSecond(clock.firstStepOfDay(day + 1))));
-        return new SkyPlan(sun, weather, AirMass.standardPressurePa(site.elevationM()), dailyRainMm);
+        return new SkyPlan(sun, weather, AirMass.standardPressurePa(site.elevationM()), clock, dailyRainMm);
     }
 
     public SunPath sun() {
@@ -69,6 +78,16 @@ public final class SkyPlan {
     /** Rain of each day of the trip, mm; NaN where unknown. */
     double[] dailyRainMm() {
         return dailyRainMm.clone();
+    }
+
+    /** Warmest air of a day of the trip, °C. */
+    double warmestC(int day) {
+        return warmestC[day];
+    }
+
+    /** Coolest air of a day of the trip, °C. */
+    double coolestC(int day) {
+        return coolestC[day];
     }
 
     /** Air pressure of the standard atmosphere at the site, Pa. */

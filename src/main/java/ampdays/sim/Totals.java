@@ -15,7 +15,6 @@ import ampdays.results.Limit;
 import ampdays.results.RunResult;
 import ampdays.trip.Trip;
 import ampdays.trip.Vehicle;
-import ampdays.weather.MinuteWeather;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -116,7 +115,8 @@ final class Totals {
      */
     void endDay(int day, int first, int end) {
         sum.add(ledger);
-        MinuteWeather weather = plan.sky().weather();
+        SkyPlan sky = plan.sky();
+        boolean whole = first == clock.firstStepOfDay(day) && end == clock.firstStepOfDay(day + 1);
         Trip trip = clock.trip();
         days.add(new DayTotals(
                 clock.date(day),
@@ -126,8 +126,8 @@ final class Totals {
                 ledger.energy(),
                 dayLowestSoc,
                 bank.soc(),
-                weather.warmestC(first, end),
-                weather.coolestC(first, end)));
+                whole ? sky.warmestC(day) : sky.weather().warmestC(first, end),
+                whole ? sky.coolestC(day) : sky.weather().coolestC(first, end)));
     }
 
     void addFuel(double litres) {
