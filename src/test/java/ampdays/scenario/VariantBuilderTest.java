@@ -48,6 +48,8 @@ class VariantBuilderTest {
         assertThat(other.trip()).isSameAs(one.trip());
         assertThat(other.design().cabin()).isSameAs(one.design().cabin());
         assertThat(other.design().refrigerator()).isSameAs(one.design().refrigerator());
+        assertThat(other.design().solar()).isSameAs(one.design().solar());
+        assertThat(other.design().inverter()).isSameAs(one.design().inverter());
         assertThat(other.design().bank()).isNotEqualTo(one.design().bank());
     }
 
