@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import java.util.function.IntFunction;
 import java.util.function.IntToDoubleFunction;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
@@ -134,12 +133,18 @@ public record Allowed(SweepTable table, List<Integer> possible, List<Integer> ro
         }
         return possible.stream()
                 .min(Comparator.comparingDouble(this::worstExcess).thenComparingInt(row -> row))
-                .map(row -> DesignWords.of(table, row) + ", with "
-                        + bounds.stream()
-                                .filter(bound -> bound.isBroken(row))
-                                .sorted(Comparator.comparingDouble(bound -> -bound.excess(row)))
-                                .map(bound -> bound.lack(row))
-                                .collect(Collectors.joining(", and ")));
+                .map(row -> DesignWords.of(table, row) + ", with " + lacks(row));
+    }
+
+    private String lacks(int row) {
+        List<String> lacks = bounds.stream()
+                .filter(bound -> bound.isBroken(row))
+                .sorted(Comparator.comparingDouble(bound -> -bound.excess(row)))
+                .map(bound -> bound.lack(row))
+                .toList();
+        return lacks.size() == 1
+                ? lacks.get(0)
+                : lacks.get(0) + ", which rules, and " + String.join(", and ", lacks.subList(1, lacks.size()));
     }
 
     private double worstExcess(int row) {

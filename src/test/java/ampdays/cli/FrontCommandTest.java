@@ -163,7 +163,7 @@ class FrontCommandTest extends CommandRun {
                 .contains(
                         "No design is within the limits. Of 2 designs, 2 are beyond 8,000 USD (prices.budget), 2 beyond 130"
                                 + " kg (masses.payload). The nearest is battery.capacity 300 Ah, with 8,400 USD, 5.0 % beyond its"
-                                + " 8,000 USD (prices.budget), and 134 kg, 3.4 % beyond its 130 kg (masses.payload)."
+                                + " 8,000 USD (prices.budget), which rules, and 134 kg, 3.4 % beyond its 130 kg (masses.payload)."
                                 + " Written to")
                 .doesNotContain("all nights good");
         assertThat(rows(folder.resolve("none/front.csv"))).isEmpty();

@@ -68,8 +68,9 @@ class FrontTest {
         assertThat(allowed.leftOut())
                 .isEqualTo("2 are beyond 100 EUR (prices.budget), 2 beyond 100 kg (masses.payload)");
         assertThat(allowed.nearest())
-                .contains("battery.capacity 1 Ah, with 130 kg, 30 % beyond its 100 kg (masses.payload), and 120 EUR,"
-                        + " 20 % beyond its 100 EUR (prices.budget)");
+                .contains(
+                        "battery.capacity 1 Ah, with 130 kg, 30 % beyond its 100 kg (masses.payload), which rules, and 120"
+                                + " EUR, 20 % beyond its 100 EUR (prices.budget)");
     }
 
     /** By hand: 6 m² of panels lie on a roof of 7 m², not of 5 m²; 900 EUR are too much of 500 and of 800 EUR. */
