@@ -34,6 +34,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -169,28 +170,33 @@ final class SweepCommand implements Callable<Integer> {
 
     private int show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
         String title = loaded.scenario().title();
+        Future<ChartRenderer> renderer = ChartRenderer.begin();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());
-        Allowed allowed = Allowed.of(table, row -> Parts.Limits.of(grid.values(loaded.file(), grid.places(row))));
-        Optional<Front> best =
-                front.isAsked() ? Optional.of(front.seek(loaded, grid, table, allowed, workers)) : Optional.empty();
+        Optional<Allowed> allowed = front.isAsked()
+                ? Optional.of(Allowed.of(table, row -> Parts.Limits.of(grid.values(loaded.file(), grid.places(row)))))
+                : Optional.empty();
+        Optional<Front> best = allowed.isPresent()
+                ? Optional.of(front.seek(loaded, grid, table, allowed.get(), workers))
+                : Optional.empty();
         if (best.isPresent()) {
             FrontFile.write(folder, best.get().rows(), best.get().ownChances());
             if (!best.get().rows().isEmpty()) {
                 charts.put(SweepChart.FRONT.fileName(), FrontChart.of(best.get(), title));
             }
         }
-        new ChartRenderer().writeAll(charts, folder);
+        ChartRenderer.ready(renderer).writeAll(charts, folder);
         PrintWriter screen = spec.commandLine().getOut();
         screen.println(title);
         screen.println();
         SweepSummary.of(table).forEach(screen::println);
         screen.println();
-        best.ifPresent(designs -> FrontScreen.print(screen, designs, allowed));
+        best.ifPresent(designs -> FrontScreen.print(screen, designs, allowed.orElseThrow()));
         screen.println("Written to " + folder + ": " + SweepFiles.TABLE + ", sweep.json"
                 + (front.isAsked() ? ", " + FrontFile.NAME : "")
                 + (charts.isEmpty() ? "." : "; charts (.svg and .png): " + String.join(", ", charts.keySet()) + "."));
-        return front.isAsked() && allowed.rows().isEmpty() ? Exit.TARGET_NOT_MET : Exit.DONE;
+        boolean noneAllowed = allowed.isPresent() && allowed.get().rows().isEmpty();
+        return noneAllowed ? Exit.TARGET_NOT_MET : Exit.DONE;
     }
 
     private Grid named(Loaded loaded) throws UsageException {

@@ -150,7 +150,9 @@ public final class RunPlan {
                     () -> SkyPlan.of(variant.site(), series, clock));
             Optional<SolarSpec> solar = variant.design().solar();
             RoofPlan roof = solar.map(panels -> part(
-                            new RoofKey(sky, clock, panels.perWatt()), RoofPlan.class, () -> RoofPlan.of(sky, clock, panels)))
+                            new RoofKey(sky, clock, panels.perWatt()),
+                            RoofPlan.class,
+                            () -> RoofPlan.of(sky, clock, panels)))
                     .orElse(null);
             double panelM2 = solar.map(SolarSpec::areaM2).orElse(0.0);
             CabinSpec cabinSpec = variant.design().cabin();
