@@ -146,11 +146,20 @@ record HeatPicture(HeatMap map) implements Picture {
         g.setClip(clip);
     }
 
+    /** The middle one for all where the key would tell the least and the most days apart by nothing. */
     private int shade(double days) {
         List<Double> range = map.range();
         double span = range.get(1) - range.get(0);
-        double share = span > 0 ? (days - range.get(0)) / span : 0.5;
+        double share = allAlike() ? 0.5 : (days - range.get(0)) / span;
         return Math.min(SHADES - 1, (int) (share * SHADES));
+    }
+
+    private boolean allAlike() {
+        return shown(map.range().get(0)).equals(shown(map.range().get(1)));
+    }
+
+    private static String shown(double days) {
+        return String.format(Locale.ROOT, "%.1f", days);
     }
 
     private static Color color(double share) {
@@ -214,15 +223,13 @@ record HeatPicture(HeatMap map) implements Picture {
         double x = LEFT;
         double y = 64;
         if (!map.range().isEmpty()) {
+            String least = shown(map.range().get(0));
+            String most = shown(map.range().get(1));
             for (int i = 0; i < SHADES; i++) {
-                g.setColor(color((i + 0.5) / SHADES));
+                g.setColor(color(((allAlike() ? SHADES / 2 : i) + 0.5) / SHADES));
                 g.fill(new Rectangle2D.Double(x + i * 4, y, 4 + OVERLAP, 14));
             }
-            String words = String.format(
-                    Locale.ROOT,
-                    "%.1f to %.1f days; lines at whole days",
-                    map.range().get(0),
-                    map.range().get(1));
+            String words = (allAlike() ? least : least + " to " + most) + " days; lines at whole days";
             pen.write(words, x + SHADES * 4 + 8, y + 12, font, Style.WORDS);
             x += SHADES * 4 + 28 + pen.room(words, font);
         }

@@ -151,6 +151,21 @@ class ChartRendererTest {
                 .contains("1", "2: falling", "2: not empty", "2: 1.5 days");
     }
 
+    /** Days that the key cannot tell apart have one colour. */
+    @Test
+    void whatIsShownAlikeLooksAlike() throws Exception {
+        List<Double> at = List.of(1.0, 2.0);
+        List<List<Tile>> tiles = List.of(List.of(Tile.DAYS, Tile.DAYS), List.of(Tile.HOLDS, Tile.HOLDS));
+        for (double second : List.of(0.98, 1.4)) {
+            List<List<Double>> days = List.of(List.of(0.97, second), List.of(NEVER, NEVER));
+            String svg = renderer.svg(new HeatMap("", "", "", "", at, at, days, tiles, List.of()), "map");
+            boolean alike = second < 1;
+            assertThat(texts(svg)).contains((alike ? "1.0" : "1.0 to 1.4") + " days; lines at whole days");
+            String nearDarkest = "rgb(66,16,94)";
+            assertThat(svg.contains(nearDarkest)).isEqualTo(!alike);
+        }
+    }
+
     @Test
     void wordsAndDatesAreNamedBelow() throws Exception {
         List<String> words = List.of("reflective", "none", "a name so long that it takes a second line and more");
