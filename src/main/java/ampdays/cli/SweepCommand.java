@@ -169,7 +169,8 @@ final class SweepCommand implements Callable<Integer> {
     }
 
     private int show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
-        String title = loaded.scenario().title();
+        String alike = grid.alike();
+        String title = loaded.scenario().title() + (alike.isEmpty() ? "" : ": " + alike);
         Future<ChartRenderer> renderer = ChartRenderer.begin();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());

@@ -75,6 +75,15 @@ public record Grid(List<Knob> knobs, boolean together) {
                 .collect(Collectors.joining(", "));
     }
 
+    /** What all designs have alike of what was to be varied, such as {@code second alternator, solar.power 400 W}; may be empty. */
+    public String alike() {
+        return knobs.stream()
+                .filter(knob -> knob.values().size() == 1)
+                .map(knob -> (knob.isOption() ? "" : knob.path() + " ")
+                        + knob.values().get(0))
+                .collect(Collectors.joining(", "));
+    }
+
     /** The option that a design starts from. */
     public String option(List<Integer> places) {
         for (int knob = 0; knob < places.size(); knob++) {

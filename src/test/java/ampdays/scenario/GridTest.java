@@ -45,6 +45,15 @@ class GridTest {
     }
 
     @Test
+    void whatAllDesignsHaveAlikeIsTold() {
+        Knob option = new Knob("option", "", List.of("second alternator"));
+        Knob solar = new Knob("solar.power", "W", List.of("400 W"));
+        assertThat(new Grid(List.of(option, solar, knob("a", 2)), false).alike())
+                .isEqualTo("second alternator, solar.power 400 W");
+        assertThat(new Grid(List.of(knob("a", 2)), false).alike()).isEmpty();
+    }
+
+    @Test
     void cellsStandWithoutTheirUnit() {
         Knob knob = new Knob("battery.capacity", "Ah", List.of("400 Ah", "1.5Ah"));
         assertThat(knob.cell(0)).isEqualTo("400");
