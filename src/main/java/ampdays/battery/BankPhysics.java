@@ -10,7 +10,7 @@ public final class BankPhysics {
     private BankPhysics() {}
 
     private static double[] resistanceFactors() {
-        double[] factors = new double[80 * FACTORS_PER_K + 2];
+        double[] factors = new double[80 * FACTORS_PER_K + 1];
         for (int i = 0; i < factors.length; i++) {
             factors[i] = Math.exp(0.02 * (45 - (double) i / FACTORS_PER_K));
         }
@@ -51,20 +51,15 @@ public final class BankPhysics {
     }
 
     /**
-     * Resistance at a temperature: R = R25 exp(0.02 (25 - T)), from memory; held to -20 to 60 °C.
-     *
-     * @return factor on the resistance at 25 °C
+     * Resistance at a temperature over that at 25 °C: exp(0.02 (25 - T)), from memory; held to -20 to 60 °C. Quick where the
+     * last reading lay between the same two entries of the table. Reference: BankPhysicsTest.
      */
-    public static double resistanceFactor(double temperatureC) {
-        return new ResistanceFactor().at(temperatureC);
-    }
-
-    /** Reads {@link #resistanceFactor}; quick where the last reading lay between the same two entries. */
     static final class ResistanceFactor {
         private double entry = Double.NaN;
         private double left;
         private double rise;
 
+        /** The factor at a temperature, °C. */
         double at(double temperatureC) {
             double at = (temperatureC + 20) * FACTORS_PER_K;
             double share = at - entry;
@@ -72,9 +67,9 @@ public final class BankPhysics {
         }
 
         private double find(double at) {
-            int last = RESISTANCE_FACTORS.length - 2;
+            int last = RESISTANCE_FACTORS.length - 1;
             double held = at < 0 ? 0 : at > last ? last : at;
-            int i = (int) held;
+            int i = held < last ? (int) held : last - 1;
             entry = i;
             left = RESISTANCE_FACTORS[i];
             rise = RESISTANCE_FACTORS[i + 1] - left;

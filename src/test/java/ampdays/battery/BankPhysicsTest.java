@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import ampdays.ReferenceTable;
 import ampdays.ReferenceTable.Row;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,6 +53,20 @@ class BankPhysicsTest {
         double bus = BankPhysics.busV(13.2, 0.004, 0, -2000);
         assertThat(bus).isCloseTo(12.5632, within(5e-5));
         assertThat(2000 / bus).isCloseTo(159.195, within(5e-4));
+    }
+
+    /** The formula itself, from memory, walked up and down in small steps and in leaps; held beyond -20 and 60 °C. */
+    @Test
+    void resistanceGrowsInTheCold() {
+        BankPhysics.ResistanceFactor factor = new BankPhysics.ResistanceFactor();
+        DoubleStream up = DoubleStream.iterate(-30, c -> c <= 70, c -> c + 0.07);
+        DoubleStream down = DoubleStream.iterate(70, c -> c >= -30, c -> c - 0.13);
+        DoubleStream leaps = DoubleStream.of(60, -20, 25, -40, 24.99, 25.01, 80);
+        DoubleStream.concat(DoubleStream.concat(up, down), leaps).forEach(c -> {
+            double held = Math.max(-20, Math.min(60, c));
+            assertThat(factor.at(c)).as("%f °C", c).isCloseTo(Math.exp(0.02 * (25 - held)), within(1e-5));
+        });
+        assertThat(factor.at(25)).isCloseTo(1, within(1e-12));
     }
 
     /** Kirchhoff's laws with current, power and a regulated source together (identity). */
