@@ -34,7 +34,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
-import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -171,7 +170,6 @@ final class SweepCommand implements Callable<Integer> {
     private int show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
         String alike = grid.alike();
         String title = loaded.scenario().title() + (alike.isEmpty() ? "" : ": " + alike);
-        Future<ChartRenderer> renderer = ChartRenderer.begin();
         SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());
         Optional<Allowed> allowed = front.isAsked()
@@ -186,7 +184,7 @@ final class SweepCommand implements Callable<Integer> {
                 charts.put(SweepChart.FRONT.fileName(), FrontChart.of(best.get(), title));
             }
         }
-        ChartRenderer.ready(renderer).writeAll(charts, folder);
+        new ChartRenderer().writeAll(charts, folder);
         PrintWriter screen = spec.commandLine().getOut();
         screen.println(title);
         screen.println();

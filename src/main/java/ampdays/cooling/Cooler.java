@@ -48,16 +48,12 @@ public final class Cooler {
      * @param stepS length of the step, s
      */
     public void off(double stepS) {
-        if (!variableSpeed) {
-            onOff.rest(stepS);
-        }
-        if (inputW != 0 || startW != 0) {
-            inputW = 0;
-            sensibleW = 0;
-            latentW = 0;
-            surplusInputW = 0;
-            startW = 0;
-        }
+        onOff.rest(stepS);
+        inputW = 0;
+        sensibleW = 0;
+        latentW = 0;
+        surplusInputW = 0;
+        startW = 0;
         surplusToC = Double.NaN;
     }
 

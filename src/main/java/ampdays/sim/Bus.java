@@ -19,6 +19,7 @@ final class Bus {
 
     private static void share(Minute m, Battery bank) {
         m.servedShare = 1;
+        // none is below 0, so one comparison stands for four
         boolean anySource = m.solarPossibleW + m.secondPossibleA + m.factoryPossibleW + m.shorePossibleW > 0;
         if (!anySource) {
             drawOnly(m, bank);
