@@ -30,8 +30,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -49,6 +52,7 @@ import org.w3c.dom.NodeList;
 class ChartRendererTest {
     private static final Comparison COMPARISON = InventedComparison.of(8);
     private static final double NEVER = Double.NaN;
+    private static final List<Double> AT = List.of(1.0, 2.0);
     private static ChartRenderer renderer;
 
     @TempDir
@@ -107,34 +111,22 @@ class ChartRendererTest {
         assertThat(y(picture, "as it is")).isBetween(y(picture, "10"), y(picture, "5"));
     }
 
+    private static HeatMap map(List<List<Double>> days, List<List<Tile>> tiles, String... notes) {
+        return new HeatMap("", "", "", "", AT, AT, days, tiles, List.of(notes));
+    }
+
     /** A trip of two days has no trend, and what cannot be has no bank: neither is said to fall. */
     @Test
     void mapsNameWhatHasNoDays() throws Exception {
-        List<Double> at = List.of(1.0, 2.0);
         List<List<Double>> days = List.of(List.of(1.5, NEVER), List.of(NEVER, NEVER));
-        HeatMap unknown = new HeatMap(
-                "",
-                "",
-                "",
-                "",
-                at,
-                at,
-                days,
-                List.of(List.of(Tile.DAYS, Tile.UNKNOWN), List.of(Tile.IMPOSSIBLE, Tile.UNKNOWN)),
-                List.of());
+        HeatMap unknown = map(days, List.of(List.of(Tile.DAYS, Tile.UNKNOWN), List.of(Tile.IMPOSSIBLE, Tile.UNKNOWN)));
         assertThat(texts(renderer.svg(unknown, "unknown")))
                 .contains("holds", "not empty, trip too short to tell more", "impossible")
                 .doesNotContain("not empty, but falling");
-        HeatMap falls = new HeatMap(
-                "",
-                "",
-                "",
-                "",
-                at,
-                at,
+        HeatMap falls = map(
                 days,
                 List.of(List.of(Tile.DAYS, Tile.FALLS), List.of(Tile.HOLDS, Tile.HOLDS)),
-                List.of("all " + "1200 Ah ".repeat(30).strip()));
+                "all " + "1200 Ah ".repeat(30).strip());
         assertThat(texts(renderer.svg(falls, "falls")))
                 .contains("holds", "not empty, but falling")
                 .doesNotContain("not empty, trip too short to tell more", "impossible");
@@ -147,23 +139,28 @@ class ChartRendererTest {
                 List.of(new Cell(0, HOLDS, NEVER), new Cell(1, FALLS, NEVER)),
                 List.of(new Cell(1, UNKNOWN, NEVER), new Cell(1, EMPTY, 1.5)));
         assertThat(texts(renderer.svg(
-                        new BreakEven("", "", "", "", at, at, List.of("as it is", "more"), winners), "winners")))
+                        new BreakEven("", "", "", "", AT, AT, List.of("as it is", "more"), winners), "winners")))
                 .contains("1", "2: falling", "2: not empty", "2: 1.5 days");
     }
 
-    /** Days that the key cannot tell apart have one colour. */
+    /** Days that the key cannot tell apart have one colour, beside those of words and lines; others have all of the key. */
     @Test
     void whatIsShownAlikeLooksAlike() throws Exception {
-        List<Double> at = List.of(1.0, 2.0);
         List<List<Tile>> tiles = List.of(List.of(Tile.DAYS, Tile.DAYS), List.of(Tile.HOLDS, Tile.HOLDS));
-        for (double second : List.of(0.98, 1.4)) {
-            List<List<Double>> days = List.of(List.of(0.97, second), List.of(NEVER, NEVER));
-            String svg = renderer.svg(new HeatMap("", "", "", "", at, at, days, tiles, List.of()), "map");
-            boolean alike = second < 1;
-            assertThat(texts(svg)).contains((alike ? "1.0" : "1.0 to 1.4") + " days; lines at whole days");
-            String nearDarkest = "rgb(66,16,94)";
-            assertThat(svg.contains(nearDarkest)).isEqualTo(!alike);
-        }
+        String alike = renderer.svg(map(List.of(List.of(0.97, 0.98), List.of(NEVER, NEVER)), tiles), "map");
+        assertThat(texts(alike)).contains("1.0 days; lines at whole days");
+        assertThat(colours(alike)).hasSizeLessThan(10);
+        String unlike = renderer.svg(map(List.of(List.of(0.97, 1.4), List.of(NEVER, NEVER)), tiles), "map");
+        assertThat(texts(unlike)).contains("1.0 to 1.4 days; lines at whole days");
+        assertThat(colours(unlike)).hasSizeGreaterThan(30);
+    }
+
+    private static Set<String> colours(String svg) {
+        return Pattern.compile("fill=\"(rgb[^\"]*)\"")
+                .matcher(svg)
+                .results()
+                .map(match -> match.group(1))
+                .collect(Collectors.toSet());
     }
 
     @Test
