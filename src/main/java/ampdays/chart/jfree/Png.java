@@ -45,7 +45,7 @@ final class Png {
     /**
      * Has the runtime work out how high its fonts are, one thread at a time. It keeps what it has worked out; but of two
      * threads that are the first to ask, one may read a height that is not yet divided by the picture's scale, and words
-     * stand a little off in some picture, once in a few hundred calls.
+     * stand a little off in some picture, seldom (seen once).
      */
     private static synchronized void measureFonts(Graphics2D graphics, Style style) {
         style.fonts().forEach(graphics::getFontMetrics);
