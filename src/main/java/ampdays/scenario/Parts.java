@@ -20,8 +20,9 @@ public record Parts(double price, double massKg, double panelM2) {
         double price = 0;
         double massKg = 0;
         for (PricedPart part : PricedPart.values()) {
-            price += part.count(v) * v.number(part.pricePath());
-            massKg += part.massKg(v);
+            double count = part.count(v);
+            price += count * v.number(part.pricePath());
+            massKg += count * v.number(part.massPath());
         }
         double solarW = v.has("solar") ? v.number("solar.power") : 0;
         double panelM2 = solarW == 0 ? 0 : solarW / (1000 * v.number("solar.panel-efficiency"));

@@ -99,6 +99,9 @@ public enum PricedPart {
 
     private final String label;
     private final String unit;
+    private final String word = name().toLowerCase(Locale.ROOT).replace('_', '-');
+    private final String pricePath = "prices." + word;
+    private final String massPath = "masses." + word;
 
     PricedPart(String label, String unit) {
         this.label = label;
@@ -139,15 +142,15 @@ public enum PricedPart {
 
     /** As it is written in a list of prices or masses. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return word;
     }
 
     public String pricePath() {
-        return "prices." + word();
+        return pricePath;
     }
 
     public String massPath() {
-        return "masses." + word();
+        return massPath;
     }
 
     /** What all of it weighs in a design, kg. */

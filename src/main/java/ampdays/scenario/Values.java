@@ -4,14 +4,10 @@ import ampdays.units.Dimension;
 import ampdays.units.QuantityException;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
-import java.util.HashSet;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -26,7 +22,7 @@ public final class Values {
     /** Written in place of a section or a named load, it takes the component out of the design. */
     public static final String NONE = "none";
 
-    private static final String PRESET = ".preset";
+    static final String PRESET = ".preset";
 
     private final Map<String, Value> said;
     private final Presets presets;
@@ -72,57 +68,9 @@ public final class Values {
         return new Values(said, presets, fromPresets, sections, reader);
     }
 
-    /**
-     * What may be answered otherwise by these values than by others: paths, and whole sections as {@link #whole} names
-     * them. Where both say something at the same paths, only what is said otherwise there and what a preset named otherwise
-     * gives.
-     */
-    Set<String> unlike(Values other) {
-        return (presets.equals(other.presets) ? pathsUnlike(other) : Optional.<Set<String>>empty())
-                .orElseGet(() -> sectionsUnlike(other));
-    }
-
-    /** All of a section, among paths. */
-    static String whole(String section) {
-        return section + ".*";
-    }
-
-    /** Empty where not the same paths are said in the same order. */
-    private Optional<Set<String>> pathsUnlike(Values other) {
-        Set<String> paths = new HashSet<>();
-        Iterator<Map.Entry<String, Value>> theirs = other.said.entrySet().iterator();
-        for (Map.Entry<String, Value> mine : said.entrySet()) {
-            Map.Entry<String, Value> their = theirs.hasNext() ? theirs.next() : null;
-            if (their == null || !mine.getKey().equals(their.getKey())) {
-                return Optional.empty();
-            }
-            if (!mine.getValue().equals(their.getValue())) {
-                String path = mine.getKey();
-                paths.add(path.endsWith(PRESET) ? whole(section(path)) : path);
-            }
-        }
-        return theirs.hasNext() ? Optional.empty() : Optional.of(paths);
-    }
-
-    private Set<String> sectionsUnlike(Values other) {
-        Map<String, List<Map.Entry<String, Value>>> mine = bySection();
-        Map<String, List<Map.Entry<String, Value>>> theirs = other.bySection();
-        Set<String> unlike = new HashSet<>(mine.keySet());
-        unlike.addAll(theirs.keySet());
-        if (presets.equals(other.presets)) {
-            unlike.removeIf(section -> Objects.equals(mine.get(section), theirs.get(section)));
-        }
-        return unlike.stream().map(Values::whole).collect(Collectors.toSet());
-    }
-
-    /** What is said of each section, in the order written. */
-    private Map<String, List<Map.Entry<String, Value>>> bySection() {
-        Map<String, List<Map.Entry<String, Value>>> lists = new HashMap<>();
-        for (Map.Entry<String, Value> entry : said.entrySet()) {
-            lists.computeIfAbsent(section(entry.getKey()), section -> new ArrayList<>())
-                    .add(entry);
-        }
-        return lists;
+    /** What may be answered otherwise by these values than by others. */
+    Unlike unlike(Values other) {
+        return Unlike.of(said, other.said, presets.equals(other.presets));
     }
 
     /** The first word of a path. */
@@ -138,7 +86,10 @@ public final class Values {
         if (own != null) {
             return Optional.of(own);
         }
-        return Registry.parameter(path).filter(p -> has(p.section())).flatMap(p -> unsaid(p, path));
+        Optional<Parameter> parameter = Registry.parameter(path);
+        return parameter.isPresent() && has(parameter.get().section())
+                ? unsaid(parameter.get(), path)
+                : Optional.empty();
     }
 
     private Optional<Value> unsaid(Parameter parameter, String path) {
@@ -191,15 +142,19 @@ public final class Values {
     /** The number in force at a path, in the base unit of its dimension; NaN when there is none. */
     public double number(String path) {
         reader.accept(path);
-        Optional<Parameter> parameter = said.containsKey(path) ? Optional.empty() : Registry.parameter(path);
-        if (parameter.isPresent()
-                && parameter.get().fallback() instanceof Fallback.Derived derived
-                && has(parameter.get().section())
-                && preset(parameter.get(), path) == null) {
+        Value own = said.get(path);
+        if (own != null) {
+            return own.number();
+        }
+        Optional<Parameter> parameter = Registry.parameter(path);
+        if (parameter.isEmpty() || !has(parameter.get().section())) {
+            return Double.NaN;
+        }
+        if (parameter.get().fallback() instanceof Fallback.Derived derived && preset(parameter.get(), path) == null) {
             // the text that find would write takes longer than the number
             return derived.from().applyAsDouble(this);
         }
-        return find(path).map(Value::number).orElse(Double.NaN);
+        return unsaid(parameter.get(), path).map(Value::number).orElse(Double.NaN);
     }
 
     /** Capacity of the bank, Ah, also where it was said as energy. */
@@ -220,10 +175,12 @@ public final class Values {
     /** Whether the design has a section: a component must be named, everything else has defaults. */
     public boolean has(String section) {
         reader.accept(section);
-        boolean component = Registry.section(section)
-                .map(s -> s.presence() == Section.Presence.COMPONENT)
-                .orElse(false);
-        return !component || sections.contains(section);
+        return sections.contains(section) || !isComponentSection(section);
+    }
+
+    private static boolean isComponentSection(String name) {
+        Optional<Section> section = Registry.section(name);
+        return section.isPresent() && section.get().presence() == Section.Presence.COMPONENT;
     }
 
     /** Whether anything was said at a path or below it. */
@@ -395,10 +352,7 @@ public final class Values {
 
     /** Whether a path names a component, a load or a circuit that a design may do without. */
     public static boolean isComponent(String path) {
-        boolean section = Registry.section(path)
-                .map(s -> s.presence() == Section.Presence.COMPONENT)
-                .orElse(false);
-        return section || path.matches("(loads|circuits)\\.[^.]+");
+        return isComponentSection(path) || path.matches("(loads|circuits)\\.[^.]+");
     }
 
     private static IllegalArgumentException unknown(String path) {

@@ -18,7 +18,6 @@ import ampdays.trip.Trip;
 import ampdays.wiring.Circuit;
 import ampdays.wiring.SideVoltages;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -78,8 +77,8 @@ public final class VariantBuilder {
             return made;
         }
 
-        void forgetIfAnyOf(Set<String> unlike) {
-            if (made != null && !Collections.disjoint(lookedAt, unlike)) {
+        void forgetIfAnyOf(Unlike unlike) {
+            if (made != null && unlike.isAnyOf(lookedAt)) {
                 made = null;
             }
         }
@@ -101,14 +100,11 @@ public final class VariantBuilder {
      */
     public Variant next(String name, Values values) throws ScenarioException {
         if (last != null) {
-            Set<String> unlike = values.unlike(last);
+            Unlike unlike = values.unlike(last);
             parts.forEach(part -> part.forgetIfAnyOf(unlike));
         }
         last = values;
-        Values told = values.toldTo(path -> {
-            lookedUp.add(path);
-            lookedUp.add(Values.whole(Values.section(path)));
-        });
+        Values told = values.toldTo(path -> lookedUp.add(path));
         read = new ProblemList(told);
         requireSections(values);
         String weather = read.word("weather");
