@@ -8,8 +8,11 @@ import java.nio.file.Path;
 public final class ChartFiles {
     private ChartFiles() {}
 
-    public static void write(Path folder, String baseName, String svg, byte[] png) throws IOException {
+    public static void writeSvg(Path folder, String baseName, String svg) throws IOException {
         WholeFile.writeText(folder.resolve(baseName + ".svg"), svg);
+    }
+
+    public static void writePng(Path folder, String baseName, byte[] png) throws IOException {
         WholeFile.write(folder.resolve(baseName + ".png"), out -> out.write(png));
     }
 }

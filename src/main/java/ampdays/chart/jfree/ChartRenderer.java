@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -68,21 +69,24 @@ public final class ChartRenderer {
 
     /** Writes BASENAME.svg and BASENAME.png. */
     public void write(ChartModel model, Path folder, String baseName) throws IOException {
-        Picture picture = picture(model);
-        ChartFiles.write(folder, baseName, svg(model, baseName), Png.of(picture, style));
+        writeAll(new TreeMap<>(Map.of(baseName, model)), folder);
     }
 
-    /** Writes several charts, two at a time, by base name. */
+    /** Writes several charts by base name, two pictures at a time. */
     public void writeAll(SortedMap<String, ChartModel> models, Path folder) throws IOException {
         ExecutorService pool = Executors.newFixedThreadPool(THREADS);
         try {
             List<Future<Void>> written = new ArrayList<>();
-            for (Map.Entry<String, ChartModel> entry : models.entrySet()) {
+            models.forEach((name, model) -> {
                 written.add(pool.submit(() -> {
-                    write(entry.getValue(), folder, entry.getKey());
+                    ChartFiles.writeSvg(folder, name, svg(model, name));
                     return null;
                 }));
-            }
+                written.add(pool.submit(() -> {
+                    ChartFiles.writePng(folder, name, Png.of(picture(model), style));
+                    return null;
+                }));
+            });
             for (Future<Void> one : written) {
                 await(one);
             }
