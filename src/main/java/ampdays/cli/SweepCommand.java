@@ -149,6 +149,7 @@ final class SweepCommand implements Callable<Integer> {
         front.check(loaded, grid);
         Path folder = out == null ? Path.of("out", loaded.scenario().name(), folderName(grid)) : out;
         String study = SweepJson.of(loaded.scenario().name(), loaded.scenario().title(), grid, loaded.fingerprint());
+        SweepTable table;
         try (SweepFiles files = new SweepFiles(folder, loaded.file(), grid, uses, study);
                 Interruption interruption = new Interruption()) {
             long done = run(loaded, grid, files, interruption);
@@ -163,14 +164,15 @@ final class SweepCommand implements Callable<Integer> {
                 return Exit.DONE;
             }
             files.finish(SweepChart::isFile);
+            table = files.table();
         }
-        return show(loaded, grid, folder);
+        return show(loaded, grid, table, folder);
     }
 
-    private int show(Loaded loaded, Grid grid, Path folder) throws IOException, InputException, UsageException {
+    private int show(Loaded loaded, Grid grid, SweepTable table, Path folder)
+            throws IOException, InputException, UsageException {
         String alike = grid.alike();
         String title = loaded.scenario().title() + (alike.isEmpty() ? "" : ": " + alike);
-        SweepTable table = SweepReader.read(folder.resolve(SweepFiles.TABLE));
         SortedMap<String, ChartModel> charts = SweepCharts.of(table, title, loaded.longestTripDays());
         Optional<Allowed> allowed = front.isAsked()
                 ? Optional.of(Allowed.of(table, row -> Parts.Limits.of(grid.values(loaded.file(), grid.places(row)))))

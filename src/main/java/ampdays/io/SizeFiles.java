@@ -45,7 +45,8 @@ public final class SizeFiles {
                 knob.unit(),
                 sizing.tried().stream().map(Tried::value).toList());
         Grid grid = new Grid(List.of(new Knob(Knob.OPTION, "", List.of(sizing.option())), run), false);
-        List<String> lines = new ArrayList<>();
+        List<SweepFiles.Line> lines = new ArrayList<>();
+        SweepTable table;
         try (SweepFiles files = new SweepFiles(folder, file, grid, uses, SweepJson.of(scenario, title, grid, inputs))) {
             for (int row = 0; row < sizing.tried().size(); row++) {
                 Tried tried = sizing.tried().get(row);
@@ -54,8 +55,9 @@ public final class SizeFiles {
                 lines.add(files.line(row, places, parts, tried.result(), tried.problem()));
             }
             files.writeWhole(lines);
+            table = files.table();
         }
         WholeFile.writeText(folder.resolve("size.json"), text -> SizeJson.write(text, scenario, title, sizing, lifted));
-        return SweepReader.read(folder.resolve(SweepFiles.TABLE));
+        return table;
     }
 }

@@ -1,6 +1,8 @@
 package ampdays.io;
 
 import ampdays.results.RunResult;
+import ampdays.results.SweepRows;
+import ampdays.results.SweepTable;
 import ampdays.results.WholeFile;
 import ampdays.scenario.Grid;
 import ampdays.scenario.Knob;
@@ -52,7 +54,9 @@ public final class SweepFiles implements AutoCloseable {
     private final Grid grid;
     private final OptionColumns columns;
     private final String study;
+    private final SweepRows kept;
     private OutputStream table = OutputStream.nullOutputStream();
+    private long rowsBefore;
 
     /**
      * Nothing is written yet.
@@ -67,31 +71,55 @@ public final class SweepFiles implements AutoCloseable {
         this.grid = grid;
         this.columns = new OptionColumns(uses);
         this.study = study;
+        this.kept = new SweepRows(varied(), Parts.currency(file.base()));
     }
 
-    /** The row of a design as a line of the table; may be called by several threads. */
-    public String line(long row, List<Integer> places, Parts parts, Optional<RunResult> result, String problem) {
-        List<String> cells = new ArrayList<>(List.of(Long.toString(row + 1), grid.option(places)));
-        for (int i = 0; i < places.size(); i++) {
-            Knob knob = grid.knobs().get(i);
-            if (!knob.isOption()) {
-                cells.add(knob.cell(places.get(i)));
-            }
-        }
+    /**
+     * One design.
+     *
+     * @param text the line of the table, with its line end
+     * @param row what charts need of it
+     */
+    public record Line(String text, SweepRows.Row row) {}
+
+    /** The line of a design; may be called by several threads. */
+    public Line line(long row, List<Integer> places, Parts parts, Optional<RunResult> result, String problem) {
+        List<String> values = values(places);
+        List<String> cells = new ArrayList<>(List.of(Long.toString(row + 1)));
+        cells.addAll(values);
         cells.addAll(result.map(columns::cells)
                 .orElseGet(() -> Collections.nCopies(columns.headings().size(), "")));
         cells.addAll(List.of(Numbers.full(parts.price()), Numbers.full(parts.massKg()), Numbers.full(parts.panelM2())));
         cells.add(problem);
-        return FORMAT.format(cells.toArray()) + '\n';
+        String text = FORMAT.format(cells.toArray()) + '\n';
+        return new Line(text, SweepRows.Row.of(values, result, parts.price(), parts.massKg(), parts.panelM2()));
+    }
+
+    /** The option that a design starts from, then the values of the other knobs. */
+    private List<String> values(List<Integer> places) {
+        List<String> values = new ArrayList<>(List.of(grid.option(places)));
+        for (int i = 0; i < places.size(); i++) {
+            Knob knob = grid.knobs().get(i);
+            if (!knob.isOption()) {
+                values.add(knob.cell(places.get(i)));
+            }
+        }
+        return values;
+    }
+
+    private List<String> varied() {
+        List<String> headings = new ArrayList<>(List.of("option"));
+        for (Knob knob : grid.knobs()) {
+            if (!knob.isOption()) {
+                headings.add(knob.heading());
+            }
+        }
+        return headings;
     }
 
     private String heading() {
-        List<String> cells = new ArrayList<>(List.of("row", "option"));
-        for (Knob knob : grid.knobs()) {
-            if (!knob.isOption()) {
-                cells.add(knob.heading());
-            }
-        }
+        List<String> cells = new ArrayList<>(List.of("row"));
+        cells.addAll(varied());
         cells.addAll(columns.headings());
         cells.addAll(List.of(PRICE + Parts.currency(file.base()) + ")", MASS, PANELS));
         cells.add("why impossible");
@@ -148,10 +176,8 @@ public final class SweepFiles implements AutoCloseable {
                     "was begun with another scenario, weather or values to vary; its rows and new ones do not belong"
                             + " together. Add --replace instead of --resume to begin again.");
         }
-        if (resume && !rowsAreThere && finished) {
-            return grid.rows();
-        }
-        return open(partial, resume && rowsAreThere);
+        rowsBefore = resume && !rowsAreThere && finished ? grid.rows() : open(partial, resume && rowsAreThere);
+        return rowsBefore;
     }
 
     private long open(Path partial, boolean goOn) throws IOException {
@@ -176,23 +202,27 @@ public final class SweepFiles implements AutoCloseable {
         return new BufferedOutputStream(Files.newOutputStream(partial, StandardOpenOption.APPEND), 1 << 13);
     }
 
-    public void append(String line) throws IOException {
+    public void append(Line line) throws IOException {
         try {
-            table.write(line.getBytes(StandardCharsets.UTF_8));
+            table.write(line.text().getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw WholeFile.failure(folder.resolve(PARTIAL_TABLE), e);
+        }
+        if (rowsBefore == 0) {
+            kept.add(line.row());
         }
     }
 
     /** Writes a table at once, each file whole or absent. */
-    void writeWhole(List<String> lines) throws IOException {
+    void writeWhole(List<Line> lines) throws IOException {
         WholeFile.write(folder.resolve(TABLE), out -> {
             out.write(heading().getBytes(StandardCharsets.UTF_8));
-            for (String line : lines) {
-                out.write(line.getBytes(StandardCharsets.UTF_8));
+            for (Line line : lines) {
+                out.write(line.text().getBytes(StandardCharsets.UTF_8));
             }
         });
         WholeFile.writeText(folder.resolve(STUDY), study);
+        lines.forEach(line -> kept.add(line.row()));
     }
 
     /**
@@ -219,6 +249,11 @@ public final class SweepFiles implements AutoCloseable {
         if (Files.exists(folder.resolve(PARTIAL_STUDY))) {
             Files.move(folder.resolve(PARTIAL_STUDY), folder.resolve(STUDY), StandardCopyOption.REPLACE_EXISTING);
         }
+    }
+
+    /** The finished table, as charts need it: kept row by row, or read where some rows were there before. */
+    public SweepTable table() throws IOException, InputException {
+        return rowsBefore == 0 ? kept.table() : SweepReader.read(folder.resolve(TABLE));
     }
 
     @Override

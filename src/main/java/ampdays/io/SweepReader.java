@@ -1,6 +1,7 @@
 package ampdays.io;
 
 import ampdays.results.Fate;
+import ampdays.results.SweepRows;
 import ampdays.results.SweepTable;
 import java.io.IOException;
 import java.io.Reader;
@@ -8,10 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -23,15 +21,6 @@ public final class SweepReader {
     private static final String TREND = "trend (% per day)";
     private static final String LOWEST = "lowest state of charge (%)";
     private static final String NIGHTS = "comfortable nights";
-
-    private final List<ColumnBuilder> columns = new ArrayList<>();
-    private final List<Double> daysToEmpty = new ArrayList<>();
-    private final List<Fate> fates = new ArrayList<>();
-    private final List<Double> lowest = new ArrayList<>();
-    private final List<Double> nights = new ArrayList<>();
-    private final List<Double> prices = new ArrayList<>();
-    private final List<Double> masses = new ArrayList<>();
-    private final List<Double> panels = new ArrayList<>();
 
     private SweepReader() {}
 
@@ -55,41 +44,26 @@ public final class SweepReader {
                 throw new InputException(List.of(new InputProblem(
                         file.toString(), 1, 0, "This is no table of a sweep. Give a file sweep.csv.")));
             }
-            return new SweepReader().read(rows, headings.subList(0, firstMetric), price.get());
+            return read(rows, headings.subList(OPTION, firstMetric), price.get());
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
     }
 
-    private SweepTable read(CSVParser rows, List<String> headings, String price) {
-        for (int i = OPTION; i < headings.size(); i++) {
-            columns.add(new ColumnBuilder(headings.get(i)));
+    private static SweepTable read(CSVParser table, List<String> varied, String price) {
+        SweepRows rows = new SweepRows(varied, price.replaceFirst(".*\\((.*)\\)$", "$1"));
+        for (CSVRecord row : table) {
+            rows.add(new SweepRows.Row(
+                    row.toList().subList(OPTION, OPTION + varied.size()),
+                    fate(row),
+                    number(row.get(SweepFiles.FIRST_METRIC)),
+                    number(row.get(LOWEST)),
+                    number(row.get(NIGHTS)),
+                    number(row.get(price)),
+                    number(row.get(SweepFiles.MASS)),
+                    number(row.get(SweepFiles.PANELS))));
         }
-        for (CSVRecord row : rows) {
-            for (int i = 0; i < columns.size(); i++) {
-                columns.get(i).add(row.get(i + OPTION));
-            }
-            daysToEmpty.add(number(row.get(SweepFiles.FIRST_METRIC)));
-            fates.add(fate(row));
-            lowest.add(number(row.get(LOWEST)));
-            nights.add(number(row.get(NIGHTS)));
-            prices.add(number(row.get(price)));
-            masses.add(number(row.get(SweepFiles.MASS)));
-            panels.add(number(row.get(SweepFiles.PANELS)));
-        }
-        return new SweepTable(
-                columns.stream()
-                        .map(ColumnBuilder::build)
-                        .filter(column -> column.values().size() > 1)
-                        .toList(),
-                daysToEmpty,
-                fates,
-                lowest,
-                nights,
-                prices,
-                masses,
-                panels,
-                price.replaceFirst(".*\\((.*)\\)$", "$1"));
+        return rows.table();
     }
 
     private static Fate fate(CSVRecord row) {
@@ -103,25 +77,5 @@ public final class SweepReader {
 
     private static double number(String cell) {
         return cell.isEmpty() ? Double.NaN : Double.parseDouble(cell);
-    }
-
-    /** Collects the values of a knob, each once. */
-    private static final class ColumnBuilder {
-        private final String heading;
-        private final Map<String, Integer> placeOf = new LinkedHashMap<>();
-        private final List<Integer> places = new ArrayList<>();
-
-        ColumnBuilder(String heading) {
-            this.heading = heading;
-        }
-
-        void add(String value) {
-            Integer known = placeOf.putIfAbsent(value, placeOf.size());
-            places.add(known == null ? placeOf.size() - 1 : known);
-        }
-
-        SweepTable.Column build() {
-            return new SweepTable.Column(heading, List.copyOf(placeOf.keySet()), places);
-        }
     }
 }
