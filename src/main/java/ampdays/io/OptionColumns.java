@@ -6,7 +6,6 @@ import ampdays.results.RunResult;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
-import java.util.stream.DoubleStream;
 
 /** Everything that was measured of a run, as the cells of one row. */
 final class OptionColumns {
@@ -53,6 +52,7 @@ final class OptionColumns {
         return headings;
     }
 
+    /** Numbers, words without commas, and a stamp: none needs quotation marks. */
     List<String> cells(RunResult run) {
         List<String> row = new ArrayList<>(List.of(
                 Numbers.full(run.daysToEmpty()),
@@ -64,35 +64,29 @@ final class OptionColumns {
                 Numbers.localStamp(run.lowestSocEpochSecond(), run.zone()),
                 Integer.toString(run.comfortableNights()),
                 Integer.toString(run.nights())));
-        numbers(run).mapToObj(Numbers::full).forEach(row::add);
-        return row;
-    }
-
-    /** What stands behind the nights. */
-    private DoubleStream numbers(RunResult run) {
-        DoubleStream.Builder numbers = DoubleStream.builder();
         for (Account account : Account.values()) {
-            numbers.add(run.energy().wh(account));
+            row.add(Numbers.full(run.energy().wh(account)));
         }
-        numbers.add(run.fuelLitres())
-                .add(run.engineChargingHours())
-                .add(run.alternatorPeakCaseC())
-                .add(run.cycles())
-                .add(100 * run.ageing().tripLoss())
-                .add(100 * run.ageing().yearLoss())
-                .add(100 * run.ageing().yearLossByUse())
-                .add(100 * run.ageing().yearResistanceGrowth())
-                .add(run.ledgerResidualWh());
+        row.addAll(List.of(
+                Numbers.full(run.fuelLitres()),
+                Numbers.full(run.engineChargingHours()),
+                Numbers.full(run.alternatorPeakCaseC()),
+                Numbers.full(run.cycles()),
+                Numbers.percent(run.ageing().tripLoss()),
+                Numbers.percent(run.ageing().yearLoss()),
+                Numbers.percent(run.ageing().yearLossByUse()),
+                Numbers.percent(run.ageing().yearResistanceGrowth()),
+                Numbers.full(run.ledgerResidualWh())));
         for (Limit limit : Limit.values()) {
-            numbers.add(run.limitHours().getOrDefault(limit, 0.0));
+            row.add(Numbers.full(run.limitHours().getOrDefault(limit, 0.0)));
         }
         for (Limit limit : Limit.values()) {
-            numbers.add(run.curtailedWhByCause().getOrDefault(limit, 0.0));
+            row.add(Numbers.full(run.curtailedWhByCause().getOrDefault(limit, 0.0)));
         }
         for (String use : uses) {
-            numbers.add(run.servedWhByUse().getOrDefault(use, 0.0));
-            numbers.add(run.unservedWhByUse().getOrDefault(use, 0.0));
+            row.add(Numbers.full(run.servedWhByUse().getOrDefault(use, 0.0)));
+            row.add(Numbers.full(run.unservedWhByUse().getOrDefault(use, 0.0)));
         }
-        return numbers.build();
+        return row;
     }
 }

@@ -85,13 +85,18 @@ public final class SweepFiles implements AutoCloseable {
     /** The line of a design; may be called by several threads. */
     public Line line(long row, List<Integer> places, Parts parts, Optional<RunResult> result, String problem) {
         List<String> values = values(places);
-        List<String> cells = new ArrayList<>(List.of(Long.toString(row + 1)));
-        cells.addAll(values);
-        cells.addAll(result.map(columns::cells)
+        List<String> first = new ArrayList<>(List.of(Long.toString(row + 1)));
+        first.addAll(values);
+        List<String> measures = new ArrayList<>(result.map(columns::cells)
                 .orElseGet(() -> Collections.nCopies(columns.headings().size(), "")));
-        cells.addAll(List.of(Numbers.full(parts.price()), Numbers.full(parts.massKg()), Numbers.full(parts.panelM2())));
-        cells.add(problem);
-        String text = FORMAT.format(cells.toArray()) + '\n';
+        measures.addAll(
+                List.of(Numbers.full(parts.price()), Numbers.full(parts.massKg()), Numbers.full(parts.panelM2())));
+        String text = FORMAT.format(first.toArray())
+                + ','
+                + String.join(",", measures)
+                + ','
+                + (problem.isEmpty() ? "" : FORMAT.format(problem))
+                + '\n';
         return new Line(text, SweepRows.Row.of(values, result, parts.price(), parts.massKg(), parts.panelM2()));
     }
 
