@@ -2,6 +2,7 @@ package ampdays.results;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * The results of a sweep that charts and summaries need, by row.
@@ -45,6 +46,8 @@ public record SweepTable(
      * @param places which value each row has
      */
     public record Column(String heading, List<String> values, List<Integer> places) {
+        private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+
         public Column {
             values = List.copyOf(values);
             places = Collections.unmodifiableList(places);
@@ -69,7 +72,7 @@ public record SweepTable(
 
         /** Whether every value is a number. */
         public boolean isNumeric() {
-            return values.stream().allMatch(v -> v.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?"));
+            return values.stream().allMatch(value -> NUMBER.matcher(value).matches());
         }
 
         /** A value as a number. */
