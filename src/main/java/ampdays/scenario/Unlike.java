@@ -27,7 +27,7 @@ record Unlike(Set<String> paths, Set<String> sections) {
 
     /** Whether any of some paths may be answered otherwise. */
     boolean isAnyOf(Set<String> lookedUp) {
-        return !Collections.disjoint(paths, lookedUp)
+        return !Collections.disjoint(lookedUp, paths)
                 || (!sections.isEmpty()
                         && lookedUp.stream().map(Values::section).anyMatch(sections::contains));
     }

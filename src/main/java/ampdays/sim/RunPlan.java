@@ -69,6 +69,11 @@ public final class RunPlan {
         return new RunPlan(variant, running, sky, roof, cabin, loads, factory, second, instead);
     }
 
+    /** The same for another variant that has all in common of which plans are made. */
+    private RunPlan of(Variant other) {
+        return new RunPlan(other, clock, sky, roof, cabin, loads, factory, second, measured);
+    }
+
     Measured measured() {
         return measured;
     }
@@ -129,12 +134,44 @@ public final class RunPlan {
         /** The one used longest ago first. */
         private final Map<Object, Object> parts = new LinkedHashMap<>(2 * MOST_PARTS, 0.75f, true);
 
+        private List<Object> lastInputs = List.of();
+        private RunPlan last;
+
         /** @param stepSeconds a divisor of 300 s; 60 s is the usual step */
         public Maker(int stepSeconds) {
             this.stepSeconds = stepSeconds;
         }
 
         public RunPlan plan(Variant variant, WeatherSeries asRead) {
+            List<Object> inputs = inputs(variant, asRead);
+            if (!inputs.equals(lastInputs)) {
+                last = make(variant, asRead);
+                lastInputs = inputs;
+            }
+            return last.of(variant);
+        }
+
+        /** All that a plan is made of; two designs in turn that differ in their banks have it in common. */
+        private static List<Object> inputs(Variant variant, WeatherSeries asRead) {
+            Design design = variant.design();
+            return List.of(
+                    asRead,
+                    variant.weatherOffsetK(),
+                    variant.site(),
+                    variant.trip(),
+                    design.solar(),
+                    design.cabin(),
+                    design.loads(),
+                    design.inverter(),
+                    design.shed(),
+                    design.cooler().isPresent(),
+                    design.refrigerator().isPresent(),
+                    design.engine(),
+                    design.factory(),
+                    design.second());
+        }
+
+        private RunPlan make(Variant variant, WeatherSeries asRead) {
             double offsetK = variant.weatherOffsetK();
             WeatherSeries series = offsetK == 0
                     ? asRead

@@ -6,10 +6,14 @@ import ampdays.results.DayTotals;
 import ampdays.results.RunResult;
 import ampdays.weather.WeatherSeries;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What plans of one maker have in common, and what not. Only identity and plain loops are checked; no source is needed. */
 class RunPlanTest {
     private static final WeatherSeries WEATHER = Van.weather(hour -> 20 + hour % 17, hour -> hour % 24 > 12 ? 500 : 0);
+
+    private static final WeatherSeries HOT = FullVan.weather();
 
     private final RunPlan.Maker plans = new RunPlan.Maker(60);
 
@@ -34,6 +38,53 @@ class RunPlanTest {
         assertThat(skyWith("trip.start", "2025-03-21")).isNotSameAs(sky);
         assertThat(skyWith("place.zone", "Africa/Lagos")).isNotSameAs(sky);
         assertThat(skyWith("place.latitude", "1°")).isNotSameAs(sky);
+    }
+
+    /** Banks in turn share all of their plans. */
+    @Test
+    void banksShareAllButThemselves() {
+        RunPlan small = plans.plan(full("battery.capacity", "200 Ah").variant(), HOT);
+        RunPlan large = plans.plan(full("battery.capacity", "900 Ah").variant(), HOT);
+        assertThat(large.clock()).isSameAs(small.clock());
+        assertThat(large.cabin()).isSameAs(small.cabin());
+        assertThat(large.loads()).isSameAs(small.loads());
+        assertThat(large.second()).isSameAs(small.second());
+        assertThat(Simulator.run(large))
+                .isEqualTo(full("battery.capacity", "900 Ah").run(HOT));
+    }
+
+    /** After another design, each is planned as by a maker that never made one. */
+    @ParameterizedTest
+    @CsvSource({
+        "place.latitude, 20°",
+        "weather-offset, 3 K",
+        "trip.days, 5",
+        "trip.timetable.all days, 00:00 park open; awake",
+        "solar.power, 900 W",
+        "cabin.insulation, 5 cm",
+        "loads.monitors.draw, 9 A",
+        "loads.monitors.shed, first",
+        "inverter.idle, 90 W",
+        "cooling, none",
+        "cooling.shed, first",
+        "refrigerator, none",
+        "refrigerator.shed, first",
+        "engine.idle, 1100 rpm",
+        "factory-alternator.rated, 90 A",
+        "second-alternator, none",
+        "battery.capacity, 60 Ah"
+    })
+    void whatIsChangedIsPlannedAnew(String path, String text) {
+        Van changed = full(path, text.replace(';', ','));
+        RunResult before =
+                Simulator.run(plans.plan(full("battery.capacity", "200 Ah").variant(), HOT));
+        assertThat(Simulator.run(plans.plan(changed.variant(), HOT)))
+                .isEqualTo(changed.run(HOT))
+                .isNotEqualTo(before);
+    }
+
+    private static Van full(String path, String text) {
+        return FullVan.variableSpeed().with("battery.capacity", "200 Ah").with(path, text);
     }
 
     /** A day's warmest and coolest air is that of its minutes, on a day that the clocks make shorter too. */
