@@ -6,7 +6,6 @@ import ampdays.chart.LinesChart.Panel;
 import ampdays.chart.LinesChart.XAxis;
 import ampdays.results.Chances;
 import ampdays.results.Survival.Step;
-import ampdays.results.TripOutcome;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,19 +18,11 @@ public final class SurvivalChart {
                 "How many trips are not yet empty",
                 chances.title() + " (" + chances.trips() + " trips of each option; empty: at the reserve of "
                         + Math.round(100 * chances.reserveShare()) + " %)",
-                new XAxis("days from the start of the trip", Marks.NUMBERS, 0, longest(chances.options())),
+                new XAxis("days from the start of the trip", Marks.NUMBERS, 0, chances.longestTripDays()),
                 List.of(new Panel(
                         "trips not yet empty, %",
                         true,
                         chances.options().stream().map(SurvivalChart::line).toList())));
-    }
-
-    private static double longest(List<Chances.Option> options) {
-        return options.stream().mapToDouble(SurvivalChart::days).max().orElseThrow();
-    }
-
-    private static double days(Chances.Option option) {
-        return option.trips().stream().mapToDouble(TripOutcome::tripDays).max().orElseThrow();
     }
 
     /** A staircase from all trips down to those that are never empty. */
@@ -44,7 +35,7 @@ public final class SurvivalChart {
             days.add(step.day());
             percent.add(100 * step.share());
         }
-        days.add(days(option));
+        days.add(option.tripDays());
         percent.add(percent.get(percent.size() - 1));
         return new Line(option.name() + ", " + Math.round(percent.get(percent.size() - 1)) + " %", days, percent);
     }

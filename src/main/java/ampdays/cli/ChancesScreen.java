@@ -3,7 +3,6 @@ package ampdays.cli;
 import ampdays.results.Bounded;
 import ampdays.results.Chances;
 import ampdays.results.Chances.Tenths;
-import ampdays.results.TripOutcome;
 import ampdays.study.Digits;
 import ampdays.study.Verdict;
 import java.io.PrintWriter;
@@ -42,13 +41,11 @@ final class ChancesScreen {
         row("all nights comfortable", option -> percent(option.comfortable().value()));
         row("  95 % sure", option -> between(option.comfortable()));
         days();
-        double tripDays = chances.options().get(0).trips().get(0).tripDays();
+        double tripDays = Math.rint(chances.longestTripDays());
         DoubleStream.of(tripDays / 4, tripDays / 2, tripDays)
                 .map(Math::ceil)
                 .distinct()
-                .forEach(day -> row(
-                        number("not yet empty after %.0f d", day),
-                        option -> percent(option.survival().shareAfter(day))));
+                .forEach(day -> row(number("not yet empty after %.0f d", day), option -> notYetEmpty(option, day)));
         nights();
         row("energy not delivered", option -> percent(option.unservedShare()));
         if (chances.options().size() > 1) {
@@ -64,6 +61,13 @@ final class ChancesScreen {
         table.print(out);
         Paragraph.print(out, digits(), "");
         out.println();
+    }
+
+    /** Past the end of its trip nothing is known of an option. */
+    private static String notYetEmpty(Chances.Option option, double day) {
+        return day > Math.rint(option.tripDays())
+                ? NONE
+                : percent(option.survival().shareAfter(day));
     }
 
     private void row(String label, Function<Chances.Option, String> cell) {
@@ -104,9 +108,9 @@ final class ChancesScreen {
 
     private static String day(Chances.Option option, Function<Tenths, Bounded> place) {
         double days = place.apply(option.days()).value();
-        double longest =
-                option.trips().stream().mapToDouble(TripOutcome::tripDays).max().orElseThrow();
-        return Double.isFinite(days) ? Verdict.twoDigits(days) + " days" : number("not in %.0f days", longest);
+        return Double.isFinite(days)
+                ? Verdict.twoDigits(days) + " days"
+                : number("not in %.0f days", option.tripDays());
     }
 
     private void nights() {

@@ -24,6 +24,11 @@ public record Chances(
         options = List.copyOf(options);
     }
 
+    /** Days of the longest trip: options may go on trips of different length. */
+    public double longestTripDays() {
+        return options.stream().mapToDouble(Option::tripDays).max().orElseThrow();
+    }
+
     /**
      * Something that differs from trip to trip.
      *
@@ -66,6 +71,11 @@ public record Chances(
             List<TripOutcome> trips) {
         public Option {
             trips = List.copyOf(trips);
+        }
+
+        /** How long its trips are, days; a change of the clocks makes some an hour shorter. */
+        public double tripDays() {
+            return trips.stream().mapToDouble(TripOutcome::tripDays).max().orElseThrow();
         }
 
         /** How many nights a trip has; they differ where the timetable of a day depends on the day of the week. */
