@@ -55,9 +55,8 @@ final class ChancesScreen {
         row(
                 "worst 3 days lacked",
                 option -> number("%.1f kWh", option.worst().worst().lackWh() / 1000));
-        row(
-                "  trip, from",
-                option -> option.worst().trip() + ", " + option.worst().worst().first());
+        row("  on trip", option -> Integer.toString(option.worst().trip()));
+        row("  from", option -> option.worst().worst().first().toString());
         table.print(out);
         Paragraph.print(out, digits(), "");
         out.println();

@@ -69,6 +69,13 @@ class ChancesScreenTest {
                 .doesNotContain("after 15 d");
     }
 
+    /** With the number of the trip beside it the cell would be broken. */
+    @Test
+    void theDateOfTheWorstDaysStandsOnOneLine() {
+        assertThat(printed(trip(6, 7)))
+                .containsPattern("\\nworst 3 days lacked +0\\.0 kWh\\n  on trip +1\\n  from +2025-07-01\\n\\n");
+    }
+
     /** By hand: 6 of 7 and 3 of 5 nights are 9 of 12. */
     @Test
     void tripsOfDifferentLengthsAreNotAllSaidToBeAsLongAsTheFirst() {
