@@ -45,6 +45,8 @@ public final class ScenarioDocs {
               who drives is aboard. Times rise from line to line.
             - **Kinds of day**: with several timetables, the name of each stands once more under `trip` with its days: numbers
               (`1-5, 8`), dates (`2024-07-08 to 2024-07-10`), weekdays (`Mon-Fri`), or `others`. Every day has one kind.
+              Where an option, a knob or `--set` makes the trip shorter than the scenario says, the days after its end are
+              left out; a day that a longer trip adds needs a kind as well, such as `others`.
             - **Options** are named sets of changes on the design above them: paths with values, several at once. A whole section
               adds a component or changes what it says: `second-alternator: {preset: large frame, rated: 270 A}`; `none` takes a
               component or a load away: `loads.roof fan: none`. What the design itself says stays unless the option says

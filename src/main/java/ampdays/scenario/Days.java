@@ -42,6 +42,7 @@ final class Days {
     /**
      * Which days of a trip a text means: {@code 1-5, 8}, {@code 2024-07-08 to 2024-07-10}, {@code Mon-Fri}.
      *
+     * @param days how many the trip has, or had before a change made it shorter: the last that may be named
      * @return for the index of a day, 0 the first, whether it is meant
      */
     static IntPredicate set(String text, LocalDate start, int days) throws QuantityException {

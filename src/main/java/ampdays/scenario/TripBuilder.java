@@ -128,7 +128,7 @@ final class TripBuilder {
     private void assign(int[] kinds, int kind, List<String> names, String text, LocalDate start) {
         String path = "trip." + names.get(kind);
         try {
-            IntPredicate set = Days.set(text, start, kinds.length);
+            IntPredicate set = Days.set(text, start, (int) values.longestTripDays());
             for (int day = 0; day < kinds.length; day++) {
                 if (set.test(day)) {
                     if (kinds[day] >= 0) {

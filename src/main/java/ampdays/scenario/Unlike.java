@@ -32,6 +32,13 @@ record Unlike(Set<String> paths, Set<String> sections) {
                         && lookedUp.stream().map(Values::section).anyMatch(sections::contains));
     }
 
+    /** With one path more. */
+    Unlike and(String path) {
+        Set<String> more = new HashSet<>(paths);
+        more.add(path);
+        return new Unlike(more, sections);
+    }
+
     /** Empty where not the same paths are said in the same order. */
     private static Optional<Unlike> byPath(Map<String, Value> one, Map<String, Value> other) {
         Set<String> paths = new HashSet<>();

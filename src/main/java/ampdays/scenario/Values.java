@@ -23,6 +23,7 @@ public final class Values {
     public static final String NONE = "none";
 
     static final String PRESET = ".preset";
+    private static final String TRIP_DAYS = "trip.days";
 
     private final Map<String, Value> said;
     private final Presets presets;
@@ -30,6 +31,8 @@ public final class Values {
     private final Map<String, Map<String, Value>> fromPresets;
     /** The sections of which anything was said. */
     private final Set<String> sections;
+    /** The longest that the trip was before a change of its length, days; 0 without one. */
+    private final double longestBefore;
     /** Is told the path of whatever is looked up. */
     private final Consumer<String> reader;
 
@@ -37,12 +40,14 @@ public final class Values {
             Map<String, Value> said,
             Presets presets,
             Map<String, Map<String, Value>> fromPresets,
+            double longestBefore,
             Consumer<String> reader) {
         this(
                 said,
                 presets,
                 fromPresets,
                 said.keySet().stream().map(Values::section).collect(Collectors.toSet()),
+                longestBefore,
                 reader);
     }
 
@@ -51,26 +56,29 @@ public final class Values {
             Presets presets,
             Map<String, Map<String, Value>> fromPresets,
             Set<String> sections,
+            double longestBefore,
             Consumer<String> reader) {
         this.said = said;
         this.presets = presets;
         this.fromPresets = fromPresets;
         this.sections = sections;
+        this.longestBefore = longestBefore;
         this.reader = reader;
     }
 
     public static Values empty(Presets presets) {
-        return new Values(Map.of(), presets, Map.of(), path -> {});
+        return new Values(Map.of(), presets, Map.of(), 0, path -> {});
     }
 
     /** The same, telling the path of whatever is looked up. */
     Values toldTo(Consumer<String> reader) {
-        return new Values(said, presets, fromPresets, sections, reader);
+        return new Values(said, presets, fromPresets, sections, longestBefore, reader);
     }
 
     /** What may be answered otherwise by these values than by others. */
     Unlike unlike(Values other) {
-        return Unlike.of(said, other.said, presets.equals(other.presets));
+        Unlike unlike = Unlike.of(said, other.said, presets.equals(other.presets));
+        return longestBefore == other.longestBefore ? unlike : unlike.and(TRIP_DAYS);
     }
 
     /** The first word of a path. */
@@ -157,6 +165,15 @@ public final class Values {
         return unsaid(parameter.get(), path).map(Value::number).orElse(Double.NaN);
     }
 
+    /**
+     * The longest that the trip is said to be, days: the last day that a set of days may name. Where a change made the trip
+     * shorter this is its length before.
+     */
+    double longestTripDays() {
+        double now = number(TRIP_DAYS);
+        return now > longestBefore ? now : longestBefore;
+    }
+
     /** Capacity of the bank, Ah, also where it was said as energy. */
     public double bankAh() {
         return BatterySection.capacityAh(this);
@@ -236,16 +253,17 @@ public final class Values {
         }
         changed.put(path, value);
         Map<String, Map<String, Value>> presetValues = path.endsWith(PRESET) ? withPreset(path, value) : fromPresets;
+        double longest = path.equals(TRIP_DAYS) ? longestTripDays() : longestBefore;
         return said.containsKey(path)
-                ? new Values(changed, presets, presetValues, sections, reader)
-                : new Values(changed, presets, presetValues, reader);
+                ? new Values(changed, presets, presetValues, sections, longest, reader)
+                : new Values(changed, presets, presetValues, longest, reader);
     }
 
     /** These values with many changed at once; presets and timetables must not be among them. */
     public Values withNumbers(Map<String, Value> numbers) {
         Map<String, Value> changed = new LinkedHashMap<>(said);
         changed.putAll(numbers);
-        return new Values(changed, presets, fromPresets, reader);
+        return new Values(changed, presets, fromPresets, longestBefore, reader);
     }
 
     /** The sections in which others, made from these values, change something. */
@@ -288,7 +306,9 @@ public final class Values {
             presetValues.remove(section);
             Optional.ofNullable(is.fromPresets.get(section)).ifPresent(given -> presetValues.put(section, given));
         }
-        return new Values(changed, presets, presetValues, reader);
+        double longest =
+                section.equals(section(TRIP_DAYS)) ? Math.max(longestTripDays(), is.longestTripDays()) : longestBefore;
+        return new Values(changed, presets, presetValues, longest, reader);
     }
 
     private Map<String, Map<String, Value>> withPreset(String path, Value name) {
@@ -347,7 +367,7 @@ public final class Values {
         changed.keySet().removeIf(p -> isAtOrBelow(p, path));
         Map<String, Map<String, Value>> left = new LinkedHashMap<>(fromPresets);
         left.keySet().removeIf(section -> isAtOrBelow(section + PRESET, path));
-        return new Values(changed, presets, left, reader);
+        return new Values(changed, presets, left, longestBefore, reader);
     }
 
     /** Whether a path names a component, a load or a circuit that a design may do without. */

@@ -10,11 +10,13 @@ import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** By logic: a builder that remembers the parts of the last variant makes what one without memory makes. */
 class VariantBuilderTest {
     private static final int CHANGES = 400;
+    private static final String FIELD_DAYS = "trip.field days";
 
     private final VariantBuilder builder = new VariantBuilder();
     private int sound;
@@ -51,6 +53,44 @@ class VariantBuilderTest {
         assertThat(other.design().solar()).isSameAs(one.design().solar());
         assertThat(other.design().inverter()).isSameAs(one.design().inverter());
         assertThat(other.design().bank()).isNotEqualTo(one.design().bank());
+    }
+
+    private static Values demo() throws Exception {
+        return ScenarioReader.read(Path.of("scenarios", "desert-survey.yaml")).base();
+    }
+
+    /** The demo has fourteen days, of which the first five and the eighth to the twelfth are spent in the field. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"14 | XXXXX..XXXXX..", "9 | XXXXX..XX", "3 | XXX", "16 | XXXXX..XXXXX...."})
+    void daysAfterTheEndOfATripMadeShorterAreNotReached(String days, String expected) throws Exception {
+        StringBuilder found = new StringBuilder();
+        builder.next("shorter", demo().with("trip.days", days))
+                .trip()
+                .kindOfDay()
+                .forEach(kind -> found.append(kind == 0 ? 'X' : '.'));
+        assertThat(found).hasToString(expected);
+    }
+
+    /** Whatever was the last length, and the order in which things were said. */
+    @Test
+    void aDayThatNoLengthOfTheTripEverHadIsRefused() throws Exception {
+        Values seven = demo().with("trip.days", "7");
+        assertThat(builder.next("as long as the scenario says", seven.with(FIELD_DAYS, "1-14"))
+                        .trip()
+                        .days())
+                .isEqualTo(7);
+        Values longer = demo().with("trip.days", "21").with(FIELD_DAYS, "1-15");
+        assertThat(builder.next("longer in between", longer.with("trip.days", "7"))
+                        .trip()
+                        .days())
+                .isEqualTo(7);
+        String refused = "trip.field days \"1-15\" does not lie within the 14 days of the trip, first to last.";
+        assertThatThrownBy(() -> builder.next("never as long", seven.with(FIELD_DAYS, "1-15")))
+                .hasMessage(refused);
+        assertThatThrownBy(() -> builder.next("never as long", demo().with(FIELD_DAYS, "1-15")))
+                .hasMessage(refused);
     }
 
     private static Values changed(Values values, SplittableRandom random) {
