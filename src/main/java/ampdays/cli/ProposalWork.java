@@ -22,10 +22,6 @@ import ampdays.results.SweepTable;
 import ampdays.results.WholeFile;
 import ampdays.results.WiringResult;
 import ampdays.scenario.BreakEvenGrid;
-import ampdays.scenario.Parts;
-import ampdays.scenario.PricedPart;
-import ampdays.scenario.Values;
-import ampdays.scenario.Variant;
 import ampdays.shop.Shop;
 import ampdays.sim.RunPlan;
 import ampdays.study.Compare;
@@ -37,7 +33,6 @@ import ampdays.study.UpgradePath;
 import ampdays.study.UpgradePath.Stage;
 import ampdays.study.WhatMatters;
 import ampdays.study.WiringCheck;
-import ampdays.units.Nearest;
 import ampdays.units.UnitSystem;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -45,11 +40,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 
@@ -80,10 +73,9 @@ record ProposalWork(
             throws IOException, InputException, UsageException {
         Loaded asWritten = Loaded.read(file);
         Optional<Shop> shop = shopFile.isEmpty() ? Optional.empty() : Optional.of(ShopReader.read(shopFile.get()));
-        if (shop.isPresent()) {
-            requireKnownOptions(asWritten, shop.get());
-        }
-        Loaded loaded = priced(asWritten, shop);
+        Optional<ShopPrices> prices = shop.map(
+                one -> new ShopPrices(one, shopFile.orElseThrow().getFileName().toString(), asWritten));
+        Loaded loaded = prices.isEmpty() ? asWritten : prices.get().laidOver();
         ChartRenderer charts = new ChartRenderer();
         Optional<byte[]> logo = logo(shop);
         Proposal proposal = proposal(loaded, shop);
@@ -97,6 +89,7 @@ record ProposalWork(
         Path sheets = folder.resolve("proposal.pdf");
         WholeFile.write(sheets, to -> to.write(pdf));
         loaded.remarks().forEach(remarks::println);
+        prices.flatMap(ShopPrices::leftOut).ifPresent(remarks::println);
         screen.println("Written: " + written + " and " + sheets.getFileName() + ".");
         screen.println("Estimates, not a code check; have the installation inspected by a licensed person.");
     }
@@ -219,52 +212,6 @@ record ProposalWork(
         DrawnWeather weather = new DrawnWeather(loaded, SEED);
         Draws.refuseImpossible(loaded, weather);
         return weather;
-    }
-
-    /** The shop's prices go before those of the scenario. */
-    private Loaded priced(Loaded loaded, Optional<Shop> shop) throws InputException {
-        if (shop.isEmpty() || shop.get().currency().isEmpty()) {
-            return loaded;
-        }
-        Values base = loaded.file().base();
-        String ours = Parts.currency(base);
-        Optional<String> kept = Arrays.stream(PricedPart.values())
-                .filter(part -> !shop.get().unitPrices().containsKey(part))
-                .map(PricedPart::pricePath)
-                .filter(base::isSaid)
-                .findFirst();
-        String source = shopFile.orElseThrow().getFileName().toString();
-        if (kept.isPresent() && !ours.equals(shop.get().currency())) {
-            throw new InputException(List.of(new InputProblem(
-                    source,
-                    0,
-                    0,
-                    "Its prices are in " + shop.get().currency() + ", but the scenario's " + kept.get() + " is in "
-                            + ours + ". Give that price here too, or write one currency in both.")));
-        }
-        return loaded.priced(shop.get().unitPrices(), shop.get().currency(), source);
-    }
-
-    /** A price for an option that is not there is a misspelt name: it would silently be left out. */
-    private void requireKnownOptions(Loaded loaded, Shop shop) throws InputException {
-        List<String> known =
-                loaded.scenario().variants().stream().skip(1).map(Variant::name).toList();
-        List<InputProblem> problems = new ArrayList<>();
-        for (String option : new TreeSet<>(shop.optionPrices().keySet())) {
-            if (!known.contains(option)) {
-                problems.add(new InputProblem(
-                        shopFile.orElseThrow().getFileName().toString(),
-                        0,
-                        0,
-                        "options has a price for \"" + option + "\", which is no option of the scenario."
-                                + Nearest.of(option, known)
-                                        .map(name -> " Did you mean \"" + name + "\"?")
-                                        .orElse(" Its options: " + String.join(", ", known) + ".")));
-            }
-        }
-        if (!problems.isEmpty()) {
-            throw new InputException(problems);
-        }
     }
 
     private Optional<byte[]> logo(Optional<Shop> shop) throws IOException, InputException {

@@ -5,6 +5,7 @@ import static ampdays.scenario.Mark.PRACTICE;
 
 import ampdays.scenario.Section.Presence;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What changes cost, to rank them. */
 final class PriceSection {
@@ -52,26 +53,25 @@ final class PriceSection {
         return section.besideTheVan().build();
     }
 
-    /** The paths of prices that say another currency than the one of the design. */
-    static List<String> inAnotherCurrency(Values v) {
-        String ours = v.word(CURRENCY);
-        return v.names(SECTION).stream()
-                .map(key -> SECTION + "." + key)
-                .filter(path -> !path.equals(CURRENCY))
-                .filter(path -> !Kind.Money.currency(v.word(path)).isEmpty()
-                        && !Kind.Money.currency(v.word(path)).equals(ours))
-                .toList();
+    /** The paths of prices that a design says itself. */
+    static Stream<String> said(Values v) {
+        return v.names(SECTION).stream().map(key -> SECTION + "." + key).filter(path -> !path.equals(CURRENCY));
     }
 
-    /** The same, each of them a problem. */
+    /** The paths of prices that say another currency than the one of the design, each of them a problem. */
     static List<String> refused(Values v, ProblemList read) {
-        List<String> refused = inAnotherCurrency(v);
+        String ours = v.word(CURRENCY);
+        List<String> refused = said(v).filter(path -> {
+                    String theirs = Kind.Money.currency(v.word(path));
+                    return !theirs.isEmpty() && !theirs.equals(ours);
+                })
+                .toList();
         for (String path : refused) {
             String said = v.word(path);
             read.add(
                     path,
                     path + " \"" + said + "\" is in " + Kind.Money.currency(said) + ", but " + CURRENCY + " is "
-                            + v.word(CURRENCY) + ". Write the amount in " + v.word(CURRENCY) + ", or " + CURRENCY + ": "
+                            + ours + ". Write the amount in " + ours + ", or " + CURRENCY + ": "
                             + Kind.Money.currency(said) + ".");
         }
         return refused;

@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A scenario as read: what can be simulated, and the values of the base design and of each option that it was built from.
@@ -27,14 +29,34 @@ public record ScenarioFile(
     /** A sweep that is kept under a name. */
     public record Sweep(String name, Grid grid) {}
 
+    /** A price that a design says in another currency than other prices have. */
+    public record ApartPrice(String path, String currency) {}
+
     public ScenarioFile {
         options = List.copyOf(options);
         sweeps = List.copyOf(sweeps);
         failures = List.copyOf(failures);
     }
 
+    /** What the designs say of money that cannot stand beside prices in a currency, nor is replaced by them. */
+    public List<ApartPrice> pricesApart(Set<PricedPart> replaced, String currency) {
+        return Stream.concat(Stream.of(base), options.stream().map(Option::values))
+                .flatMap(values -> apart(values, replaced, currency)
+                        .map(path -> new ApartPrice(path, values.word(PriceSection.CURRENCY))))
+                .distinct()
+                .toList();
+    }
+
+    private static Stream<String> apart(Values values, Set<PricedPart> replaced, String currency) {
+        return values.word(PriceSection.CURRENCY).equals(currency)
+                ? Stream.of()
+                : PriceSection.said(values)
+                        .filter(path -> replaced.stream()
+                                .noneMatch(part -> part.pricePath().equals(path)));
+    }
+
     /**
-     * The same with other prices of parts in every design.
+     * The same with other prices of parts in every design, without what is said {@link #pricesApart apart} from them.
      *
      * @param prices of one unit of each; what is not among them stays as it is
      * @param source where they come from
@@ -54,19 +76,20 @@ public record ScenarioFile(
                         origin)));
         return new ScenarioFile(
                 scenario,
-                inOneCurrency(base.withNumbers(said)),
+                inOneCurrency(base, prices.keySet(), currency).withNumbers(said),
                 options.stream()
                         .map(option -> new Option(
-                                option.name(), inOneCurrency(option.values().withNumbers(said))))
+                                option.name(),
+                                inOneCurrency(option.values(), prices.keySet(), currency)
+                                        .withNumbers(said)))
                         .toList(),
                 sweeps,
                 failures);
     }
 
-    /** Without what is said in another currency: such a budget, say, cannot be held against these prices. */
-    private static Values inOneCurrency(Values values) {
+    private static Values inOneCurrency(Values values, Set<PricedPart> replaced, String currency) {
         Values left = values;
-        for (String path : PriceSection.inAnotherCurrency(values)) {
+        for (String path : apart(values, replaced, currency).toList()) {
             left = left.without(path);
         }
         return left;

@@ -214,6 +214,34 @@ class ProposalCommandTest extends CommandRun {
                                 + " here too, or write one currency in both.");
     }
 
+    /** There is no rate of exchange: what a price of the shop does not replace is told once. */
+    @Test
+    void moneyInAnotherCurrencyThanTheShopsIsSaidToBeLeftOut() throws IOException {
+        Path van = StudiedVan.in(own, "{first-start: 07-01}", """
+                  more solar: {solar.power: 700 W, prices.budget: 4000}
+                prices: {budget: 5000 USD, driving: 12, solar: 250 USD}
+                """);
+        Path shop =
+                Files.writeString(own.resolve("shop.yaml"), "name: Invented\ncurrency: EUR\nprices: {solar: 300}\n");
+        assertThat(run(
+                        "proposal",
+                        van.toString(),
+                        "--brief",
+                        "--samples",
+                        "0",
+                        "--shop",
+                        shop.toString(),
+                        "--out",
+                        own.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(err.toString().lines().filter(line -> line.startsWith("shop.yaml")))
+                .containsExactly("shop.yaml: its prices are in EUR, so what the scenario says in USD is left out:"
+                        + " prices.budget, prices.driving.");
+        assertThat(options(Files.readString(own.resolve("proposal.html"))).get("more solar"))
+                .contains("900 EUR");
+    }
+
     @Test
     void theOrderOfBuyingIsToldInStages() throws IOException {
         assertThat(page)

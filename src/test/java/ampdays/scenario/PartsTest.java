@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Price and mass of the demo's parts, added up by hand from the prices and masses in force; common practice, no source. */
 class PartsTest {
@@ -57,13 +59,15 @@ class PartsTest {
         assertThat(bought(lead, demo)).containsExactly("battery 6.4 at 500.0");
     }
 
-    @Test
-    void aBudgetInDollarsIsNotHeldAgainstPricesInEuros() throws Exception {
+    /** Whether or not the dollars stand behind the amount; what an option says counts as well. */
+    @ParameterizedTest
+    @ValueSource(strings = {"9000 USD", "9000"})
+    void aBudgetInDollarsIsNotHeldAgainstPricesInEuros(String budget) throws Exception {
         ScenarioFile file = ScenarioReader.read(Path.of("scenarios/desert-survey.yaml"));
         ScenarioFile limited = new ScenarioFile(
                 file.scenario(),
-                demo.with("prices.budget", "9000 USD").with("prices.solar", "320 USD"),
-                List.of(),
+                demo.with("prices.budget", budget).with("prices.solar", "320 USD"),
+                List.of(new ScenarioFile.Option("more", demo.with("prices.battery", "400"))),
                 List.of(),
                 List.of());
         Map<PricedPart, Double> prices = Map.of(PricedPart.SOLAR, 280.0);
@@ -73,6 +77,11 @@ class PartsTest {
         Values euros = limited.priced(prices, "EUR", "shop.yaml").base();
         assertThat(euros.number("prices.budget")).isNaN();
         assertThat(euros.number("prices.solar")).isEqualTo(280);
+        assertThat(limited.pricesApart(prices.keySet(), "USD")).isEmpty();
+        assertThat(limited.pricesApart(prices.keySet(), "EUR"))
+                .containsExactly(
+                        new ScenarioFile.ApartPrice("prices.budget", "USD"),
+                        new ScenarioFile.ApartPrice("prices.battery", "USD"));
     }
 
     /** Masses of lead-acid and of bonded panels are others; common practice, no source. */
