@@ -43,10 +43,11 @@ final class Draws {
 
     void check() throws UsageException {
         checkSeed(seed);
-        if (workers < 1 || workers > MOST_WORKERS) {
-            throw new UsageException(
-                    "-j " + workers + " is no number of workers. Write 1 to " + MOST_WORKERS + ", or leave it out.");
-        }
+        checkWorkers(workers);
+    }
+
+    static void checkWorkers(int workers) throws UsageException {
+        checkCount("-j", workers, 1, MOST_WORKERS, "; without it, one for each processor core");
     }
 
     static void checkSeed(long seed) throws UsageException {
@@ -58,7 +59,7 @@ final class Draws {
 
     /** How often something is drawn. */
     static void checkCount(String option, int count, int least) throws UsageException {
-        checkCount(option, count, least, "");
+        checkCount(option, count, least, MOST_DRAWN, "");
     }
 
     /**
@@ -68,14 +69,14 @@ final class Draws {
      */
     static void checkCountOrNone(String option, int count, int least, String orNone) throws UsageException {
         if (count != 0) {
-            checkCount(option, count, least, ", or 0 " + orNone);
+            checkCount(option, count, least, MOST_DRAWN, ", or 0 " + orNone);
         }
     }
 
-    private static void checkCount(String option, int count, int least, String orNone) throws UsageException {
-        if (count < least || count > MOST_DRAWN) {
+    private static void checkCount(String option, int count, int least, int most, String orElse) throws UsageException {
+        if (count < least || count > most) {
             throw new UsageException(String.format(
-                    Locale.ROOT, "%s is %,d; expected is %d to %,d%s.", option, count, least, MOST_DRAWN, orNone));
+                    Locale.ROOT, "%s is %,d; expected is %d to %,d%s.", option, count, least, most, orElse));
         }
     }
 

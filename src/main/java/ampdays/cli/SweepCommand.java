@@ -57,8 +57,6 @@ final class SweepCommand implements Callable<Integer> {
     /** What a simulated step takes of one processor core with all that goes with a row, ns; measured (docs/SPEED.md). */
     private static final double STEP_NS = 250;
 
-    private static final int MOST_WORKERS = 1000;
-
     private static final int LONGEST_NAME = 60;
 
     @Spec
@@ -131,13 +129,7 @@ final class SweepCommand implements Callable<Integer> {
             SweepSummary.of(SweepReader.read(file)).forEach(spec.commandLine().getOut()::println);
             return Exit.DONE;
         }
-        if (workers < 1) {
-            throw new UsageException("-j " + workers + " is no number of workers. Write 1 or more.");
-        }
-        if (workers > MOST_WORKERS) {
-            throw new UsageException("-j " + workers
-                    + " is more workers than any processor has cores for. Write at most " + MOST_WORKERS + ".");
-        }
+        Draws.checkWorkers(workers);
         if (resume && replace) {
             throw new UsageException(
                     "--resume goes on with the sweep in the folder, --replace writes over it. Write one of them.");
