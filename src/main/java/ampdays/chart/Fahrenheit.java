@@ -1,15 +1,11 @@
 package ampdays.chart;
 
+import ampdays.units.DegreesFahrenheit;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Charts with temperatures in degrees Fahrenheit; those without temperatures stay as they are. */
 public final class Fahrenheit {
-    private static final Pattern CELSIUS = Pattern.compile("(-?\\d+(?:\\.\\d+)?)( to -?\\d+(?:\\.\\d+)?)? °C");
-
     private Fahrenheit() {}
 
     public static ChartModel of(ChartModel chart) {
@@ -111,8 +107,8 @@ public final class Fahrenheit {
                 c.reservePercent(),
                 c.highestSourceW(),
                 c.highestUseW(),
-                degrees(c.coolestC()),
-                degrees(c.warmestC()),
+                DegreesFahrenheit.of(c.coolestC()),
+                DegreesFahrenheit.of(c.warmestC()),
                 c.sources(),
                 c.uses(),
                 c.days().stream()
@@ -135,8 +131,8 @@ public final class Fahrenheit {
                 label(c.temperatureLabel()),
                 c.currentLabel(),
                 c.limitLabel(),
-                degrees(c.coolestC()),
-                degrees(c.warmestC()),
+                DegreesFahrenheit.of(c.coolestC()),
+                DegreesFahrenheit.of(c.warmestC()),
                 c.highestA(),
                 c.temperatures(),
                 c.currents(),
@@ -162,10 +158,10 @@ public final class Fahrenheit {
                 c.outOfBandLabel(),
                 c.outOfBandTotal(),
                 c.days(),
-                degrees(c.comfortLowC()),
-                degrees(c.comfortHighC()),
-                degrees(c.coolestC()),
-                degrees(c.warmestC()),
+                DegreesFahrenheit.of(c.comfortLowC()),
+                DegreesFahrenheit.of(c.comfortHighC()),
+                DegreesFahrenheit.of(c.coolestC()),
+                DegreesFahrenheit.of(c.warmestC()),
                 c.nights(),
                 c.sleeps(),
                 c.day(),
@@ -194,32 +190,16 @@ public final class Fahrenheit {
 
     /** A label in which temperatures or their unit stand. */
     static String label(String text) {
-        return CELSIUS.matcher(text)
-                .replaceAll(found -> Matcher.quoteReplacement(written(found.group(1))
-                        + (found.group(2) == null
-                                ? ""
-                                : " to " + written(found.group(2).substring(4))) + " °F"))
-                .replace("°C", "°F");
+        return DegreesFahrenheit.inPlace(text).replace("°C", "°F");
     }
 
     /** A label with the other degrees in brackets behind. */
     static String both(String text) {
-        return CELSIUS.matcher(text).find()
-                ? CELSIUS.matcher(text)
-                        .replaceAll(
-                                found -> Matcher.quoteReplacement(found.group() + " (" + label(found.group()) + ")"))
-                : text.replace("°C", "°C (°F)");
-    }
-
-    private static String written(String celsius) {
-        return String.format(Locale.ROOT, "%.0f", degrees(Double.parseDouble(celsius)));
+        String both = DegreesFahrenheit.beside(text);
+        return both.equals(text) ? text.replace("°C", "°C (°F)") : both;
     }
 
     private static List<Double> all(List<Double> celsius) {
-        return celsius.stream().map(Fahrenheit::degrees).toList();
-    }
-
-    private static double degrees(double celsius) {
-        return celsius * 9 / 5 + 32;
+        return celsius.stream().map(DegreesFahrenheit::of).toList();
     }
 }

@@ -1,5 +1,6 @@
 package ampdays.commission;
 
+import ampdays.units.DegreesFahrenheit;
 import ampdays.units.Dimension;
 import ampdays.units.Require;
 import java.util.LinkedHashMap;
@@ -47,6 +48,6 @@ public record Conditions(double ambientC, double underBonnetC, double socShare, 
 
     /** A temperature as both kinds of thermometer show it. */
     public static String inBothUnits(double celsius) {
-        return Dimension.TEMPERATURE.show(celsius) + " (" + Math.round(celsius * 1.8 + 32) + " °F)";
+        return Dimension.TEMPERATURE.show(celsius) + " (" + DegreesFahrenheit.whole(celsius) + ")";
     }
 }

@@ -1,11 +1,10 @@
 package ampdays.commission;
 
+import ampdays.units.DegreesFahrenheit;
 import ampdays.units.Dimension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 
 /**
  * One line of a sheet: a reading to take, or a question to answer with yes or no.
@@ -100,10 +99,6 @@ public record Item(
 
     /** Temperatures in the other unit, in brackets; empty for everything else. */
     private String inFahrenheit(double... celsius) {
-        return unit.equals("°C")
-                ? DoubleStream.of(celsius)
-                        .mapToObj(c -> String.valueOf(Math.round(c * 1.8 + 32)))
-                        .collect(Collectors.joining(" to ", " (", " °F)"))
-                : "";
+        return unit.equals("°C") ? " (" + DegreesFahrenheit.whole(celsius) + ")" : "";
     }
 }

@@ -22,7 +22,6 @@ record Say(UnitSystem units) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final double LEAST_WH = 5;
     private static final double HALF_A_DECIMAL = 0.005;
-    private static final Pattern DEGREES = Pattern.compile("(-?\\d+(?:\\.\\d+)?) °C");
     private static final Pattern AMOUNT = Pattern.compile(
             "(?:(\\d+(?:\\.\\d+)?) to )?(\\d+(?:\\.\\d+)?) (K|kg|mm|m² K/W)(?![\\p{L}\\d²³/])(?! \\(\\d+ in\\))");
     private static final Map<String, Dimension> DIMENSIONS = Map.of(
@@ -94,9 +93,7 @@ record Say(UnitSystem units) {
         if (units == UnitSystem.METRIC) {
             return text;
         }
-        String degrees = DEGREES.matcher(text)
-                .replaceAll(found -> Matcher.quoteReplacement(celsius(Double.parseDouble(found.group(1)))));
-        return AMOUNT.matcher(degrees)
+        return AMOUNT.matcher(units.temperatures(text))
                 .replaceAll(found -> Matcher.quoteReplacement(amount(found.group(1), found.group(2), found.group(3))));
     }
 

@@ -30,7 +30,6 @@ public enum UnitSystem {
     private static final double SHORT_M = 0.3;
     private static final Unit LITRE = unit(Dimension.VOLUME, "L");
     private static final Unit GALLON = unit(Dimension.VOLUME, "gal");
-    private static final Unit FAHRENHEIT = unit(Dimension.TEMPERATURE, "°F");
 
     public String word() {
         return name().toLowerCase(Locale.ROOT);
@@ -72,17 +71,16 @@ public enum UnitSystem {
 
     /** A temperature in whole degrees. */
     public String temperature(double celsius) {
-        String metric = whole(Units.shown(Dimension.TEMPERATURE), celsius);
-        String other = whole(FAHRENHEIT, celsius);
-        return switch (this) {
-            case METRIC -> metric;
-            case US -> other;
-            case BOTH -> metric + " (" + other + ")";
-        };
+        return temperatures(Units.shown(Dimension.TEMPERATURE).write(Long.toString(Math.round(celsius))));
     }
 
-    private static String whole(Unit unit, double base) {
-        return unit.write(Long.toString(Math.round(unit.fromBase(base))));
+    /** A text with its temperatures, which are in °C. */
+    public String temperatures(String text) {
+        return switch (this) {
+            case METRIC -> text;
+            case US -> DegreesFahrenheit.inPlace(text);
+            case BOTH -> DegreesFahrenheit.beside(text);
+        };
     }
 
     private String twoDigits(Unit metric, Unit other, double base) {

@@ -20,6 +20,17 @@ class SayTest {
                         + " it stops");
     }
 
+    /** By hand: 15 °C are 59 °F and 26.5 °C are 79.7 °F. */
+    @Test
+    void bothEndsOfARangeAndHalvesOfDegreesAreTold() {
+        String words = "a band of 15 to 25 °C, a coil at 15–25 °C, asleep 26.5 °C";
+        assertThat(new Say(UnitSystem.US).sentence(words))
+                .isEqualTo("a band of 59 to 77 °F, a coil at 59–77 °F, asleep 80 °F");
+        assertThat(new Say(UnitSystem.BOTH).sentence(words))
+                .isEqualTo(
+                        "a band of 15 to 25 °C (59 to 77 °F), a coil at 15–25 °C (59–77 °F), asleep 26.5 °C (80 °F)");
+    }
+
     /** 1.28 kWh at 650 are 832 to a person, whatever the last bit says. */
     @Test
     void moneyHasCentsOnlyWhereThereAreAny() {

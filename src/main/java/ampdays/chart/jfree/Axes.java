@@ -1,6 +1,7 @@
 package ampdays.chart.jfree;
 
 import ampdays.chart.LinesChart.Place;
+import ampdays.units.DegreesFahrenheit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -108,7 +109,9 @@ final class Axes {
                 high,
                 mostSteps,
                 true,
-                value -> both ? plain(value) + " (" + plain(Math.rint(value * 9 / 5 + 32)) + ")" : plain(value));
+                value -> both
+                        ? plain(value) + " (" + plain(Math.rint(DegreesFahrenheit.of(value))) + ")"
+                        : plain(value));
     }
 
     /** Marks on round numbers from zero to a last value, which has one of its own, on an axis that runs on beyond both. */
