@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 /**
  * An ordinary day and the worst day of one option by the hour, side by side at the same scale.
  *
- * @param low whether its panels are low, to leave room on a sheet for words
+ * @param low whether its panels are low and its title is left to the caption, to leave room on a sheet for words
  * @param sources names of what feeds the bus, from the zero line up
  * @param uses names of what takes from it, from the zero line down; what was not served comes last
  * @param highestSourceW highest stack of sources of both days, W
@@ -111,7 +111,7 @@ public record DayChart(
                 false);
     }
 
-    /** The same with low panels. */
+    /** The same with low panels, for a sheet with a caption. */
     public DayChart asLow() {
         return new DayChart(
                 title,

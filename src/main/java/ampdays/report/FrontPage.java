@@ -36,7 +36,7 @@ final class FrontPage {
                 "day",
                 Units.of(DayChart.of(material.comparison(), option).asLow(), material.units()),
                 "An ordinary day and the worst of " + Say.quoted(option.result().option())
-                        + ": the charge of the bank; what feeds it (up) and draws on it (down) by the hour; the air outside and"
-                        + " in the cabin. Shaded: people sleep.");
+                        + " by the hour: the charge of the bank; what feeds it and draws on it; the air outside and in the"
+                        + " cabin.");
     }
 }

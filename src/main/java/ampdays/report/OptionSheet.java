@@ -96,18 +96,17 @@ final class OptionSheet {
         return List.of(note.toString());
     }
 
-    /** The first thing that went wrong with the bank, or how near it came. */
-    static String givesOut(RunResult run) {
+    /** The first thing that went wrong with the bank, by its day, or how near it came. */
+    private static String givesOut(RunResult run) {
         if (!Double.isNaN(run.daysToEmpty())) {
             long seconds = Math.round(run.daysToEmpty() * 86_400);
-            return "bank at reserve, " + Say.moment(run, run.startEpochSecond() + seconds);
+            return "bank at reserve, " + Say.day(run, run.startEpochSecond() + seconds);
         }
         return run.findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE && !isHeat(finding))
                 .min(Comparator.comparingLong(Finding::firstEpochSecond))
-                .map(finding -> finding.kind() + ", " + Say.moment(run, finding.firstEpochSecond()))
-                .orElse("nothing; lowest charge " + Say.percent(run.lowestSoc()) + ", "
-                        + Say.moment(run, run.lowestSocEpochSecond()));
+                .map(finding -> finding.kind() + ", " + Say.day(run, finding.firstEpochSecond()))
+                .orElse("nothing; down to " + Say.percent(run.lowestSoc()));
     }
 
     /** Heat in a cabin with the cooling off is no failure of a part; it has its own caution. */

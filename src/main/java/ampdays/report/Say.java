@@ -18,7 +18,7 @@ record Say(UnitSystem units) {
     /** What stands where there is nothing to say. */
     static final String NONE = "–";
 
-    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
     private static final double LEAST_WH = 5;
     private static final double HALF_A_DECIMAL = 0.005;
@@ -34,8 +34,9 @@ record Say(UnitSystem units) {
         return date.format(DAY);
     }
 
-    static String moment(RunResult run, long epochSecond) {
-        return Instant.ofEpochSecond(epochSecond).atZone(run.zone()).format(MOMENT);
+    /** The day of a moment. */
+    static String day(RunResult run, long epochSecond) {
+        return Instant.ofEpochSecond(epochSecond).atZone(run.zone()).format(SHORT_DAY);
     }
 
     static String number(String format, double value) {

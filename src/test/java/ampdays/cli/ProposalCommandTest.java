@@ -124,15 +124,23 @@ class ProposalCommandTest extends CommandRun {
 
     @Test
     void pricesAreCountedFromWhatIsAdded() throws IOException {
-        Path shop = Files.writeString(
-                own.resolve("shop.yaml"),
-                "name: Invented\ncurrency: EUR\nprices: {battery: 500, solar: 300}\noptions: {less heat: 2350}\n");
+        Path shop = Files.writeString(own.resolve("shop.yaml"), """
+                name: Invented
+                contact: [12 Invented Street, telephone 555-0100]
+                currency: EUR
+                prices: {battery: 500, solar: 300, charger: 8, insulation: 1500, covers: 400, cooling: 3200}
+                options: {less heat: 2350}
+                tax: Sales tax not included.
+                valid: Prices hold for 60 days.
+                """);
         assertThat(run(
                         "proposal",
                         DEMO,
                         "--brief",
                         "--paper",
                         "letter",
+                        "--units",
+                        "both",
                         "--shop",
                         shop.toString(),
                         "--out",
@@ -145,7 +153,7 @@ class ProposalCommandTest extends CommandRun {
         assertThat(rows.get("bigger bank")).contains("1,920 EUR");
         assertThat(rows.get("less heat")).contains("2,350 EUR");
         assertThat(rows.get("second alternator")).doesNotContain("0 EUR").contains("–");
-        // with a shop at its head and prices the client's page is one sheet too
+        // with a shop at its head, prices and both unit systems the client's page is one sheet too
         try (PDDocument pdf = Loader.loadPDF(own.resolve("proposal.pdf").toFile())) {
             assertThat(pdf.getNumberOfPages()).isEqualTo(2);
         }

@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 record DayPicture(DayChart chart) implements Picture {
     private static final double LEFT = 56;
     private static final double GAP = 66;
-    private static final double SOC_TOP = 110;
     private static final double BETWEEN = 32;
     private static final double BOTTOM = 36;
     private static final Color ASLEEP = new Color(0xE9EDF3);
@@ -32,16 +31,21 @@ record DayPicture(DayChart chart) implements Picture {
         return (int) (warmTop() + warmHeight() + BOTTOM);
     }
 
+    /** Below the title, where there is one. */
+    private double socTop() {
+        return chart.low() ? 56 : 110;
+    }
+
     private double socHeight() {
-        return chart.low() ? 70 : 110;
+        return chart.low() ? 60 : 110;
     }
 
     private double powerTop() {
-        return SOC_TOP + socHeight() + BETWEEN;
+        return socTop() + socHeight() + BETWEEN;
     }
 
     private double powerHeight() {
-        return chart.low() ? 180 : 250;
+        return chart.low() ? 160 : 250;
     }
 
     private double warmTop() {
@@ -49,19 +53,19 @@ record DayPicture(DayChart chart) implements Picture {
     }
 
     private double warmHeight() {
-        return chart.low() ? 70 : 90;
+        return chart.low() ? 60 : 90;
     }
 
     @Override
     public void draw(Pen pen) {
-        pen.page(this, chart.title(), chart.subtitle());
+        pen.page(this, chart.low() ? "" : chart.title(), chart.low() ? "" : chart.subtitle());
         double key = keyRoom(pen);
         int columns = chart.days().size();
         double wide = (width() - LEFT - key - GAP * (columns - 1)) / columns;
         for (int i = 0; i < columns; i++) {
             column(pen, chart.days().get(i), LEFT + i * (wide + GAP), wide);
         }
-        pen.write(chart.socLabel(), 16, SOC_TOP - 11, pen.style().label(), Style.WORDS);
+        pen.write(chart.socLabel(), 16, socTop() - 11, pen.style().label(), Style.WORDS);
         pen.write(chart.powerLabel(), 16, powerTop() - 11, pen.style().label(), Style.WORDS);
         pen.write(chart.temperatureLabel(), 16, warmTop() - 11, pen.style().label(), Style.WORDS);
         key(pen, width() - key, key);
@@ -72,12 +76,12 @@ record DayPicture(DayChart chart) implements Picture {
         pen.write(
                 pen.fit(day.heading(), pen.style().heading(), wide + 20),
                 left,
-                SOC_TOP - 32,
+                socTop() - 32,
                 pen.style().heading(),
                 Style.INK);
 
         Panel soc =
-                new Panel(strip(left, SOC_TOP, wide, socHeight()), axes.hours(), axes.percent()).withoutWordsBelow();
+                new Panel(strip(left, socTop(), wide, socHeight()), axes.hours(), axes.percent()).withoutWordsBelow();
         shadeSleep(pen, soc, day);
         soc.line(places(day.socPercent().size(), true), day.socPercent(), SOC_LOOK);
         soc.draw(pen.graphics());
@@ -150,8 +154,8 @@ record DayPicture(DayChart chart) implements Picture {
     /** What the surfaces and lines stand for, in the order in which they stand. */
     private void key(Pen pen, double right, double room) {
         Key key = new Key(pen, right, room);
-        key.thinLine(reserveWords(), SOC_TOP + socHeight() * (1 - chart.reservePercent() / 103));
-        key.surface("asleep", SOC_TOP + 8, new Style.Fill(ASLEEP, Style.Hatch.NONE));
+        key.thinLine(reserveWords(), socTop() + socHeight() * (1 - chart.reservePercent() / 103));
+        key.surface("asleep", socTop() + 8, new Style.Fill(ASLEEP, Style.Hatch.NONE));
         MarkedAxis axis = powerAxis(new Axes(pen.style()));
         double zero = powerTop()
                 + powerHeight() * axis.getUpperBound() / axis.getRange().getLength();

@@ -21,8 +21,6 @@ import org.w3c.dom.Element;
 public final class PdfPage {
     private static final String STYLE = "/ampdays/report/pdf.css";
     private static final double TEXT_WIDTH_MM = 176;
-    private static final double FRONT_WHERE_SHORT_MM = 146;
-    private static final double FRONT_WHERE_SHORTEST_MM = 126;
 
     private final Proposal proposal;
     private final Paper paper;
@@ -66,27 +64,16 @@ public final class PdfPage {
         return "@page { size: " + paper.word() + "; }\n";
     }
 
-    /** The client's page stays one sheet, also where the sheet is shorter, or a shop stands at its head. */
-    private double frontWidthMm() {
-        boolean shorter = paper == Paper.LETTER;
-        boolean withShop = proposal.shop().isPresent();
-        return shorter && withShop
-                ? FRONT_WHERE_SHORTEST_MM
-                : shorter || withShop ? FRONT_WHERE_SHORT_MM : TEXT_WIDTH_MM;
-    }
-
     /** Charts have the width of the narrower text. */
     private String sizes() {
         StringBuilder rules = new StringBuilder();
         for (Picture picture : proposal.pictures()) {
-            boolean onFront = proposal.front().blocks().contains(picture);
-            double widthMm = onFront ? frontWidthMm() : TEXT_WIDTH_MM;
-            double heightMm = widthMm * charts.height(picture.chart()) / charts.width(picture.chart());
+            double heightMm = TEXT_WIDTH_MM * charts.height(picture.chart()) / charts.width(picture.chart());
             rules.append(String.format(
                     Locale.ROOT,
                     "#figure-%s object { width: %.1fmm; height: %.1fmm; }%n",
                     picture.name(),
-                    widthMm,
+                    TEXT_WIDTH_MM,
                     heightMm));
         }
         return rules.toString().replace(System.lineSeparator(), "\n");
