@@ -19,12 +19,12 @@ public final class Alternator {
     private final double stepS;
     private final double endA;
     private final double copperOhm;
-    private final TwoNodeStep atRest;
+    final TwoNodeStep atRest;
 
     private EngineState state = EngineState.STOPPED;
     private Speed speed;
-    private double windingC;
-    private double caseC;
+    double windingC;
+    double caseC;
     private double windingAirW;
     private double caseW;
     private double runningS;

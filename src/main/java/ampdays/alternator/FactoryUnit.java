@@ -13,13 +13,13 @@ import ampdays.heat.OneNodeStep;
 public final class FactoryUnit {
     private final FactorySpec spec;
     private final ChargerSpec charger;
-    private final Alternator alternator;
-    private final OneNodeStep chargerNode;
+    final Alternator alternator;
+    final OneNodeStep chargerNode;
     private final double cableOhm;
     private final double lossPerOutput;
-    private final boolean inEngineBay;
+    final boolean inEngineBay;
 
-    private double chargerC;
+    double chargerC;
     private boolean running;
     private double chargerAirC;
     private double systemV;

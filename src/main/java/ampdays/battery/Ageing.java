@@ -19,9 +19,9 @@ public final class Ageing {
     private final double useSumAtStart;
     private final double calendarSumAtStart;
 
-    private int steps;
-    private double dischargeSumA;
-    private double dischargeSumA2;
+    int steps;
+    double dischargeSumA;
+    double dischargeSumA2;
 
     private double useSum;
     private double calendarSum;
@@ -50,7 +50,7 @@ public final class Ageing {
         }
     }
 
-    private void endHour(double temperatureC, double soc) {
+    void endHour(double temperatureC, double soc) {
         double seconds = steps * stepS;
         double k = AgeingPhysics.calendarFade(soc, temperatureC);
         calendarSum += k * k * seconds;

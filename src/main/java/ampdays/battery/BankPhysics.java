@@ -2,10 +2,10 @@ package ampdays.battery;
 
 /** The bank's equations: bus voltage, resistance, limits of charging. */
 public final class BankPhysics {
-    private static final int FACTORS_PER_K = 4;
+    static final int FACTORS_PER_K = 4;
 
     /** exp(0.02 (25 - T)) from -20 to 60 °C in quarters of a kelvin; straight between, within 4e-6. */
-    private static final double[] RESISTANCE_FACTORS = resistanceFactors();
+    static final double[] RESISTANCE_FACTORS = resistanceFactors();
 
     private BankPhysics() {}
 

@@ -23,10 +23,10 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
 
     private final ChargeSteps chargeSteps;
     final double chargeProtectionA;
-    private final double dischargeProtectionA;
+    final double dischargeProtectionA;
 
-    private final double cutOutShare;
-    private final double cutOutV;
+    final double cutOutShare;
+    final double cutOutV;
     private final double reconnectBandShare;
     private final BankSpec.Protection protection;
     private final boolean limitsTrip;
@@ -35,7 +35,7 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     private final double mildFromC;
 
     private final double mildToC;
-    private final OneNodeStep heat;
+    final OneNodeStep heat;
 
     double soc;
     double temperatureC;
@@ -43,21 +43,21 @@ public abstract sealed class Battery permits LithiumBattery, LeadAcidBattery {
     double floorShare;
 
     /** Whether the protection lets current through both ways. */
-    private boolean closed;
+    boolean closed;
 
     /** Between these, while closed, the protection has no reason to open and the charge limit of the cells is known. */
-    private double calmFromC = Double.POSITIVE_INFINITY;
+    double calmFromC = Double.POSITIVE_INFINITY;
 
-    private double calmToC = Double.NEGATIVE_INFINITY;
-    private double rateA;
+    double calmToC = Double.NEGATIVE_INFINITY;
+    double rateA;
     private boolean chargeStopped;
     private boolean tooHotToCharge;
     private boolean dischargeStopped;
     private boolean chargeTripped;
     private boolean dischargeTripped;
     private double sinceTripS;
-    private boolean loadsCut;
-    private double sinceCutS;
+    boolean loadsCut;
+    double sinceCutS;
 
     double emfV;
     double chargeOhm;

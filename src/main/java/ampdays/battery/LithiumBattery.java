@@ -5,22 +5,22 @@ import java.util.Optional;
 /** A bank of lithium iron phosphate. */
 public final class LithiumBattery extends Battery {
     /** Temperature at which all of the charge is within reach, °C. */
-    private static final double WHOLE_FROM_C = 25;
+    static final double WHOLE_FROM_C = 25;
 
-    private final double efficiency;
-    private final double perEfficiency;
-    private final double taperFromShare;
-    private final int seriesCells;
-    private final OpenCircuit openCircuit;
+    final double efficiency;
+    final double perEfficiency;
+    final double taperFromShare;
+    final int seriesCells;
+    final OpenCircuit openCircuit;
     private final OpenCircuit.Reading cell = new OpenCircuit.Reading();
     private final BankPhysics.ResistanceFactor resistanceFactor = new BankPhysics.ResistanceFactor();
-    private final double absorptionV;
-    private final double tailA;
-    private final double outOfReachPerK;
-    private final double standbyShare;
-    private final double sharePerA;
-    private final double driftOhmPerV;
-    private final Ageing ageing;
+    final double absorptionV;
+    final double tailA;
+    final double outOfReachPerK;
+    final double standbyShare;
+    final double sharePerA;
+    final double driftOhmPerV;
+    final Ageing ageing;
     private double driftOhm;
     private double ohmicOhm;
 
@@ -60,9 +60,8 @@ public final class LithiumBattery extends Battery {
         double limitA = rateA < chargeProtectionA ? rateA : chargeProtectionA;
         double nearA = BankPhysics.taperA(soc, limitA, tailA, taperFromShare);
         double aboveV = absorptionV - emfV;
-        if (nearA * chargeOhm > aboveV) {
-            nearA = aboveV / chargeOhm;
-        }
+        double absorbedA = aboveV / chargeOhm;
+        nearA = absorbedA < nearA ? absorbedA : nearA;
         double roomA = ((1 - soc) * fullA + standbyA) * perEfficiency;
         offer(rateA, nearA, roomA, (soc - floorShare) * fullA - standbyA);
     }

@@ -11,10 +11,10 @@ import java.util.Arrays;
  * BankPhysicsTest.
  */
 public final class OpenCircuit {
-    private static final int COLUMNS = 12;
-    private static final int ROWS = 21;
-    private static final double LOWEST_C = -10;
-    private static final double COLUMN_K = 5;
+    static final int COLUMNS = 12;
+    static final int ROWS = 21;
+    static final double LOWEST_C = -10;
+    static final double COLUMN_K = 5;
 
     /** Temperatures of the table, °C, and its lines from 0 to 100 % in steps of 5 %. */
     private static final double[] TABLE_C = {-10, 0, 10, 15, 25, 35, 45};
@@ -46,7 +46,7 @@ public final class OpenCircuit {
     public static final OpenCircuit LITHIUM_IRON_PHOSPHATE = new OpenCircuit(TABLE_V);
 
     /** The table on an even grid of temperatures, one run of states of charge after the other. */
-    private final double[] gridV;
+    final double[] gridV;
 
     private OpenCircuit(double[][] tableV) {
         this.gridV = evenGrid(tableV);

@@ -19,12 +19,12 @@ public final class Cabin {
     private final double stepS;
     private final double densityShare;
     private final double moistureStoreKg;
-    private final double gainPerW;
-    private final double solarToAirShare;
+    final double gainPerW;
+    final double solarToAirShare;
     private final Ventilation[] ventilations;
-    private double airC;
-    private double massC;
-    private double humidityRatio;
+    double airC;
+    double massC;
+    double humidityRatio;
 
     private Ventilation now;
     private int nowIndex;
@@ -33,7 +33,7 @@ public final class Cabin {
     private double leakedShare;
 
     /** What depends on whether the van moves, whether the windows are covered, and which fans run. */
-    private record Ventilation(double toOutsideWK, double changedShare, double keptShare, TwoNodeStep nodes) {}
+    record Ventilation(double toOutsideWK, double changedShare, double keptShare, TwoNodeStep nodes) {}
 
     /** @param airflowsM3H every flow of outside air that fans may drive, m³/h; the first is 0 */
     public Cabin(
@@ -78,6 +78,11 @@ public final class Cabin {
                 changed,
                 1 / (1 + changed),
                 new TwoNodeStep(spec.airJK(), spec.massJK(), toOutsideWK, 0, spec.airToMassWK(), stepS));
+    }
+
+    /** What holds in a standing van. */
+    Ventilation standing(int flow, boolean covered) {
+        return ventilations[index(flow, false, covered)];
     }
 
     /** Goes on from where another was. */

@@ -1,5 +1,7 @@
 package ampdays.cabin;
 
+import java.util.Arrays;
+
 /**
  * Heat and moisture of people: ASHRAE Handbook of Fundamentals 2013, chapter 18, table 1, as reproduced. Awake "seated,
  * very light work", asleep "seated at rest, night"; the table's shift from sensible to latent above 24 °C (20 % at 27
@@ -21,6 +23,21 @@ public final class PeopleHeat {
     public static double shiftShare(double cabinC) {
         double share = SHIFT_PER_K * (cabinC - 24);
         return share > 0 ? (share < 1 ? share : 1) : 0;
+    }
+
+    /** Sensible and latent heat of so many people in each of several cabins, W, by the air in it, °C. */
+    static void of(int people, boolean asleep, double[] cabinC, double[] sensibleW, double[] latentW) {
+        if (people == 0) {
+            Arrays.fill(sensibleW, 0);
+            Arrays.fill(latentW, 0);
+            return;
+        }
+        double restLatentW = latentW(0, asleep);
+        for (int i = 0; i < cabinC.length; i++) {
+            double share = Math.min(Math.max(SHIFT_PER_K * (cabinC[i] - 24), 0), 1);
+            sensibleW[i] = people * sensibleW(share);
+            latentW[i] = people * (restLatentW + SENSIBLE_W * share);
+        }
     }
 
     /** Sensible heat of one person, W. */

@@ -1,5 +1,6 @@
 package ampdays.cooling;
 
+import ampdays.cooling.CoolingCurves.Biquadratic;
 import ampdays.heat.OnOffCooling;
 import ampdays.heat.TwoNodeStep;
 
@@ -15,6 +16,8 @@ public final class Cooler {
     private final CoolerSpec spec;
     private final boolean variableSpeed;
     private final double perCop;
+    private final Biquadratic capacity;
+    private final Biquadratic input;
     private final OnOffCooling onOff;
     private boolean lowVoltage;
     private double surplusToC = Double.NaN;
@@ -32,6 +35,8 @@ public final class Cooler {
         this.spec = spec;
         this.variableSpeed = spec.variableSpeed();
         this.perCop = 1 / spec.ratedCop();
+        this.capacity = spec.curves().capacity();
+        this.input = spec.curves().input();
         this.onOff = new OnOffCooling(spec.leastRunS(), spec.leastRestS(), spec.coldStartS());
     }
 
@@ -60,6 +65,11 @@ public final class Cooler {
     /** Stops it as a voltage below the cut-out does. */
     public void trip() {
         lowVoltage = true;
+    }
+
+    /** Whether a voltage below the cut-out keeps it stopped. */
+    public boolean stopped() {
+        return lowVoltage;
     }
 
     /**
@@ -145,8 +155,8 @@ public final class Cooler {
             double busV) {
         double x = CoolerPhysics.heldWetBulbC(wetBulbC);
         double y = CoolerPhysics.heldOutdoorC(outdoorC);
-        double capacityW = spec.ratedCapacityW() * spec.curves().capacityFactor(x, y);
-        double fullInputW = capacityW * spec.curves().inputFactor(x, y) * perCop;
+        double capacityW = spec.ratedCapacityW() * capacity.at(x, y);
+        double fullInputW = capacityW * input.at(x, y) * perCop;
         double sensibleShare = CoolerPhysics.sensibleShare(from1C, wetBulbC);
         double mostShare = busV < spec.stepDownV() ? spec.stepDownShare() : 1;
         boolean surplus = surplusToC < setC;

@@ -55,7 +55,7 @@ public final class CoolerPhysics {
         return blendedInput(turnDown, blend) * share / partLoadFactor;
     }
 
-    private static double blendedInput(double x, double blend) {
+    static double blendedInput(double x, double blend) {
         double c = 0.100754583 + x * (-0.131544809 + x * 1.030916234);
         double d = 0.4628123 + x * (-1.0402406 + x * (2.17490997 - x * 0.5974817));
         return c + (d - c) * blend;

@@ -10,7 +10,7 @@ package ampdays.cooling;
  * J. Energy Engineering, household units, 20 to 33 °C: 15 to 53 %, and its Carnot-type band 1.15 to 2.4).
  */
 public final class Refrigerator {
-    private static final double KELVIN = 273.15;
+    static final double KELVIN = 273.15;
 
     /** Hours a day in which people are up and use it; a guess. */
     private static final double USED_HOURS = 16;
@@ -18,21 +18,21 @@ public final class Refrigerator {
     /** Warm food gives its heat off over so long; a guess. */
     private static final double FOOD_S = 3 * 3600;
 
-    private final RefrigeratorSpec spec;
+    final RefrigeratorSpec spec;
     private final double tauS;
-    private final double stepS;
-    private final double wholeStep;
-    private final double askedPerRunW;
-    private final double workK;
-    private final double condenserRiseK;
-    private final double standingW;
-    private final double lowC;
-    private final double highC;
-    private final double usedK;
-    private final double foodK;
-    private double foodLeftS;
-    private double insideC;
-    private boolean on;
+    final double stepS;
+    final double wholeStep;
+    final double askedPerRunW;
+    final double workK;
+    final double condenserRiseK;
+    final double standingW;
+    final double lowC;
+    final double highC;
+    final double usedK;
+    final double foodK;
+    double foodLeftS;
+    double insideC;
+    boolean on;
     private double askedW;
 
     public Refrigerator(RefrigeratorSpec spec, double stepS) {

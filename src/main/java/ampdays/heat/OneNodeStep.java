@@ -5,8 +5,8 @@ package ampdays.heat;
  * Ts = Te + Q/k, τ = C/k. Reference: HeatNodesTest.
  */
 public final class OneNodeStep {
-    private final double kPerW;
-    private final double remains;
+    final double kPerW;
+    final double remains;
 
     /**
      * @param heatJK heat capacity, J/K, above 0

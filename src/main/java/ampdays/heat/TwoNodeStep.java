@@ -16,9 +16,9 @@ package ampdays.heat;
  * <p>Reference: HeatNodesTest against a table of matrix exponentials.
  */
 public final class TwoNodeStep {
-    private final double s11;
-    private final double s12;
-    private final double s22;
+    final double s11;
+    final double s12;
+    final double s22;
     private final double slowRate;
     private final double fastRate;
     private final double a11;
@@ -26,10 +26,10 @@ public final class TwoNodeStep {
     private final double a21;
     private final double a22;
     private final double stepS;
-    private final double p11;
-    private final double p12;
-    private final double p21;
-    private final double p22;
+    final double p11;
+    final double p12;
+    final double p21;
+    final double p22;
     private final double first1KPerW;
 
     /**

@@ -22,8 +22,17 @@ final class BankFindings {
     private double alternatorBeforeA;
 
     BankFindings(BankSpec spec) {
-        this.nearestShare = spec.strings().nearestShare(spec.resistanceOhm() * spec.resistanceHealth());
-        this.uneven = nearestShare * spec.strings().count() > NOTABLY_UNEVEN;
+        this.nearestShare = nearestShare(spec);
+        this.uneven = uneven(spec);
+    }
+
+    /** Whether the strings of a bank share its current so unevenly that it is told. */
+    static boolean uneven(BankSpec spec) {
+        return nearestShare(spec) * spec.strings().count() > NOTABLY_UNEVEN;
+    }
+
+    private static double nearestShare(BankSpec spec) {
+        return spec.strings().nearestShare(spec.resistanceOhm() * spec.resistanceHealth());
     }
 
     void minute(Minute m, RunState state) {

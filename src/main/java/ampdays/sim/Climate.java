@@ -43,7 +43,7 @@ final class Climate {
     private final boolean leaks;
     private final double solarConversion;
     private final double inverterShare;
-    private boolean airing;
+    boolean airing;
     private double fuelLitres;
 
     Climate(RunPlan plan, RunState state) {
@@ -84,11 +84,15 @@ final class Climate {
             return true;
         }
         double airC = cabin.airC();
-        double wishedC = spec.airingC();
-        airing = airing
+        airing = airs(airing, airC, outsideC, spec.airingC());
+        return airing;
+    }
+
+    /** Whether fans with a wish run in a step, if they did or did not in the one before. */
+    static boolean airs(boolean before, double airC, double outsideC, double wishedC) {
+        return before
                 ? airC > outsideC && airC > wishedC
                 : airC > outsideC + AIRING_OUTSIDE_K && airC > wishedC + AIRING_INSIDE_K;
-        return airing;
     }
 
     /**

@@ -9,7 +9,7 @@ import java.util.List;
 
 /** What a run came across, one line per kind: when first, how long, how bad. */
 final class Findings {
-    private static final double HOT_CABIN_C = 32;
+    static final double HOT_CABIN_C = 32;
 
     private final Kind idlingAsleep = new Kind();
     private final Kind cutOut = new Kind();
@@ -69,8 +69,13 @@ final class Findings {
         if (m.ruling == Limit.ALTERNATOR_HEAT) {
             heat.met(m.step, state.second == null ? state.factory.caseC() : state.second.caseC());
         }
-        if (!now.away() && state.cabin.airC() > HOT_CABIN_C) {
-            hotCabin.met(m.step, state.cabin.airC());
+        air(m.step, now, state.cabin.airC());
+    }
+
+    /** What the cabin's air at the end of a step says. */
+    void air(int step, Scene now, double airC) {
+        if (!now.away() && airC > HOT_CABIN_C) {
+            hotCabin.met(step, airC);
         }
     }
 

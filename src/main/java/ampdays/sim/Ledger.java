@@ -10,28 +10,28 @@ import java.util.Map;
  * The account of all energy of one day: each sum is of the steps' mean powers. It must close every step; one that does not is an error of the program.
  */
 final class Ledger {
-    private static final double CLOSES_TO = 1e-9;
+    static final double CLOSES_TO = 1e-9;
 
     private final double stepH;
-    private double solarW;
-    private double shoreW;
-    private double factoryW;
-    private double secondW;
-    private double loadsW;
-    private double coolingW;
-    private double refrigeratorW;
-    private double solarControllerW;
-    private double shoreChargerW;
-    private double factoryChargerW;
-    private double alternatorCableW;
-    private double inverterW;
-    private double bankResistanceW;
-    private double bankChargeW;
-    private double bankStandbyW;
-    private double storedW;
-    private double unservedW;
-    private double curtailedW;
-    private double throughputW;
+    double solarW;
+    double shoreW;
+    double factoryW;
+    double secondW;
+    double loadsW;
+    double coolingW;
+    double refrigeratorW;
+    double solarControllerW;
+    double shoreChargerW;
+    double factoryChargerW;
+    double alternatorCableW;
+    double inverterW;
+    double bankResistanceW;
+    double bankChargeW;
+    double bankStandbyW;
+    double storedW;
+    double unservedW;
+    double curtailedW;
+    double throughputW;
 
     Ledger(double stepS) {
         this.stepH = stepS / 3600;
@@ -62,7 +62,7 @@ final class Ledger {
     }
 
     /** Enters what the sources gave; returns what of it was lost on the way to the bus, W. */
-    private double enterSources(Minute m) {
+    double enterSources(Minute m) {
         double solarLossW = m.solarSourceW - m.solarW;
         double shoreLossW = m.shoreSourceW - m.shoreW;
         double factoryLossW = m.factorySourceW - m.factoryW;

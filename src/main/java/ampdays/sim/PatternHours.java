@@ -2,8 +2,8 @@ package ampdays.sim;
 
 /** How long each pattern of loads ran, and at which voltages, so that every load's energy can be told at the end. */
 final class PatternHours {
-    private final double[] hours;
-    private final double[] voltHours;
+    final double[] hours;
+    final double[] voltHours;
 
     PatternHours(int patterns) {
         hours = new double[patterns];

@@ -3,6 +3,7 @@ package ampdays.sim;
 import ampdays.alternator.Alternator;
 import ampdays.alternator.AlternatorLimit;
 import ampdays.alternator.FactoryUnit;
+import ampdays.battery.ChargeLimit;
 import ampdays.results.Limit;
 
 /** Names the limit that caps the charging path in a step. */
@@ -28,7 +29,11 @@ final class Ruling {
     }
 
     private static Limit ofBank(RunState state) {
-        return switch (state.bank.chargeLimit()) {
+        return ofBank(state.bank.chargeLimit());
+    }
+
+    static Limit ofBank(ChargeLimit limit) {
+        return switch (limit) {
             case RATE, PROTECTION, TRIPPED, TOO_HOT -> Limit.CHARGE_LIMIT;
             case TOO_COLD -> Limit.TOO_COLD;
             case NEAR_FULL -> Limit.ACCEPTANCE;

@@ -67,6 +67,11 @@ final class Shedding {
         }
     }
 
+    /** State of charge below which something is shed, as long as nothing is. */
+    double firstShare() {
+        return thresholds.length > 0 ? thresholds[0] : 0;
+    }
+
     /** How many thresholds the bank has fallen below. */
     int level() {
         return level;

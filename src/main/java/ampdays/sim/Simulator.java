@@ -30,10 +30,10 @@ import java.util.Set;
  * grow with the trip but for one row of totals a day.
  */
 public final class Simulator {
-    private final RunPlan plan;
+    final RunPlan plan;
     private final Recorder recorder;
     private final boolean records;
-    private final TripClock clock;
+    final TripClock clock;
     private final MinuteWeather weather;
     private final Design design;
     private final Battery bank;
@@ -43,22 +43,22 @@ public final class Simulator {
 
     private final Cooler cooler;
     private final Shedding shedding;
-    private final Climate climate;
-    private final Sources sources;
+    final Climate climate;
+    final Sources sources;
     private final CoolerSpec coolerSpec;
     private final InverterSpec inverter;
     private final boolean coolingOnInverter;
-    private final RunState state;
-    private final Minute m = new Minute();
-    private final Scene[] scenes;
+    final RunState state;
+    final Minute m = new Minute();
+    final Scene[] scenes;
     private final LoadPlan.Pattern[] patterns;
     private final boolean chargerIndoors;
-    private final Totals totals;
+    final Totals totals;
     private final Measured measured;
     private final boolean anyMeasured;
     private boolean useMeasured;
     private double plannedHeatW;
-    private double applianceHeatW;
+    double applianceHeatW;
     private boolean shopping;
 
     private Simulator(RunPlan plan, Recorder recorder) {
@@ -186,6 +186,11 @@ public final class Simulator {
                 totals.endDay(day, first, end);
             }
         }
+        return result();
+    }
+
+    /** What came of the steps that were run. */
+    RunResult result() {
         totals.addFuel(climate.fuelLitres());
         totals.addFuel(sources.fuelLitres());
         return totals.result();
@@ -195,7 +200,7 @@ public final class Simulator {
         return clock;
     }
 
-    private void step(int i, Scene now) {
+    void step(int i, Scene now) {
         m.step = i;
         boolean powered = !bank.loadsCut();
         m.outsideC = weather.airC(i);

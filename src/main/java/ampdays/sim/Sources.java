@@ -62,6 +62,18 @@ final class Sources {
         });
     }
 
+    double solarRatedW() {
+        return solarRatedW;
+    }
+
+    double solarConversion() {
+        return solarConversion;
+    }
+
+    double solarMostA() {
+        return solarMostA;
+    }
+
     /** Works out what each can give in the step that begins. */
     void open(Minute m, Scene now) {
         openPanels(m);

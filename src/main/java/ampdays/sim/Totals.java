@@ -23,7 +23,7 @@ import java.util.Map;
 
 /** Adds up a run step by step and makes its result once. Allocates nothing in a step. */
 final class Totals {
-    private static final double FULL_SHARE = 0.995;
+    static final double FULL_SHARE = 0.995;
     private static final double FULL_WITHIN_DAYS = 3;
     private static final int TREND_DAYS = 7;
     private static final double LEVEL_TREND = -0.002;
@@ -45,7 +45,7 @@ final class Totals {
     private final Nights nights;
     private final Findings findings;
     private final List<DayTotals> days = new ArrayList<>();
-    private final PatternHours served;
+    final PatternHours served;
     /** What the loads asked less what they got. */
     private final PatternHours missed;
 
@@ -53,7 +53,7 @@ final class Totals {
     private final EnumMap<Limit, StepSum> curtailed = new EnumMap<>(Limit.class);
     private final boolean canCharge;
     private final Ledger sum;
-    private Ledger ledger;
+    Ledger ledger;
     private StepSum rulingSum;
 
     private int emptyStep = -1;
@@ -62,13 +62,13 @@ final class Totals {
     private int lowestStep;
     private double fuelLitres;
     private int chargingIdleSteps;
-    private double peakCaseC = Double.NaN;
+    double peakCaseC = Double.NaN;
     // sums of every step's mean
-    private double dischargedA;
-    private double coolingAskedW;
-    private double refrigeratorAskedW;
+    double dischargedA;
+    double coolingAskedW;
+    double refrigeratorAskedW;
 
-    private double dayLowestSoc;
+    double dayLowestSoc;
 
     /** A sum that a map may hold without boxing. */
     private static final class StepSum {
@@ -157,22 +157,9 @@ final class Totals {
         }
         rulingSum.sum += stepH;
         if (m.curtailedW > 0) {
-            curtailed.get(Ruling.ofCurtailment(m, state)).sum += m.curtailedW * stepH;
+            curtailed(Ruling.ofCurtailment(m, state), m.curtailedW);
         }
-        double soc = bank.soc();
-        if (soc < lowestSoc) {
-            lowestSoc = soc;
-            lowestStep = m.step;
-        }
-        if (emptyStep < 0 && (soc <= reserve || soc <= bank.outOfReachShare())) {
-            emptyStep = m.step;
-        }
-        if (soc < dayLowestSoc) {
-            dayLowestSoc = soc;
-        }
-        if (soc >= FULL_SHARE) {
-            lastFullStep = m.step;
-        }
+        charge(m.step, bank.soc(), bank.outOfReachShare());
         if (m.bankA < 0) {
             dischargedA -= m.bankA;
         }
@@ -187,6 +174,48 @@ final class Totals {
         hottestCase();
         nights.step(m.step, now.asleep(), cabin.airC());
         findings.minute(m, state, now);
+    }
+
+    /** Enters the state of charge at the end of a step. */
+    void charge(int step, double soc, double outOfReachShare) {
+        if (soc < lowestSoc) {
+            lowestSoc = soc;
+            lowestStep = step;
+        }
+        if (emptyStep < 0 && (soc <= reserve || soc <= outOfReachShare)) {
+            emptyStep = step;
+        }
+        if (soc < dayLowestSoc) {
+            dayLowestSoc = soc;
+        }
+        if (soc >= FULL_SHARE) {
+            lastFullStep = step;
+        }
+    }
+
+    /** Enters a step whose charging path a limit ruled. */
+    void ruled(Limit limit) {
+        limits.get(limit).sum += stepH;
+    }
+
+    /** Enters what a limit took of the sun in a step. */
+    void curtailed(Limit limit, double meanW) {
+        curtailed.get(limit).sum += meanW * stepH;
+    }
+
+    /** Enters a step of which only the cabin's air is told: sleep, heat. */
+    void air(int step, Scene now, double airC) {
+        nights.step(step, now.asleep(), airC);
+        findings.air(step, now, airC);
+    }
+
+    /** Hours in which a limit ruled the charging path. */
+    double ruledH(Limit limit) {
+        return limits.get(limit).sum;
+    }
+
+    void setRuledH(Limit limit, double hours) {
+        limits.get(limit).sum = hours;
     }
 
     private void hottestCase() {
