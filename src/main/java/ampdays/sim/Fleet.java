@@ -1,5 +1,6 @@
 package ampdays.sim;
 
+import ampdays.battery.BankSpec;
 import ampdays.cooling.Coolers;
 import ampdays.results.RunResult;
 import ampdays.scenario.Design;
@@ -12,19 +13,24 @@ import java.util.List;
  * {@code FleetTest}.
  */
 public final class Fleet {
-    /** Fewer are quicker one by one. */
-    private static final int LEAST = 4;
+    /** Fewer are quicker one by one (docs/SPEED.md). */
+    private static final int LEAST = 20;
 
     private Fleet() {}
 
     /** Runs options and keeps their totals only; results in their order. */
     public static List<RunResult> run(List<RunPlan> plans) {
+        return run(plans, LEAST);
+    }
+
+    /** @param least how many must be alike to go side by side */
+    static List<RunResult> run(List<RunPlan> plans, int least) {
         RunResult[] results = new RunResult[plans.size()];
         for (int i = 0; i < results.length; i++) {
             if (results[i] == null) {
                 List<Integer> group = group(plans, results, i);
                 List<RunPlan> alike = group.stream().map(plans::get).toList();
-                List<RunResult> ran = alike.size() < LEAST
+                List<RunResult> ran = alike.size() < least
                         ? alike.stream().map(Simulator::run).toList()
                         : SideBySide.run(alike);
                 for (int k = 0; k < ran.size(); k++) {
@@ -57,6 +63,8 @@ public final class Fleet {
                 && design.cooler().map(Coolers::may).orElse(true)
                 && design.solar().map(solar -> !solar.controller().pulseWidth()).orElse(true)
                 && !BankFindings.uneven(design.bank())
+                && !design.bank().protection().trips()
+                && design.bank().chemistry() instanceof BankSpec.Lithium
                 && Arrays.stream(plan.loads().patterns())
                         .allMatch(pattern -> design.inverter()
                                 .map(inverter -> pattern.outletW() <= inverter.ratedW())

@@ -22,6 +22,9 @@ import java.util.List;
  * bit. Test: {@code FleetTest}.
  */
 final class SideBySide {
+    /** With less than one of so many aboard all are quicker by themselves. */
+    private static final int FEW = 3;
+
     private final int vans;
     private final RunPlan plan;
     private final TripClock clock;
@@ -54,7 +57,9 @@ final class SideBySide {
     private final double[] plain;
 
     private final double[] stays;
-    private boolean together;
+    private int vansAboard;
+    /** Whether the vans were asked aboard in this stretch between drives. */
+    private boolean asked;
 
     /** @param plans that {@link Fleet} has found to be alike */
     private SideBySide(List<RunPlan> plans) {
@@ -123,22 +128,26 @@ final class SideBySide {
         boolean apart = i == 0 || endsDay || now.engineRuns() || now.hookUp() || scenes[clock.line(i - 1)].engineRuns();
         if (apart) {
             leaveAll(i);
-        } else if (!together) {
+            asked = false;
+        } else if (!asked) {
             board(i);
+            asked = true;
+        }
+        if (vansAboard * FEW < vans) {
+            leaveAll(i);
         }
         for (int van = 0; van < vans; van++) {
             if (!aboard[van]) {
                 runs[van].step(i, now);
             }
         }
-        if (together) {
+        if (vansAboard > 0) {
             sideBySide(i, now);
         }
     }
 
     /** Takes aboard the vans in which nothing special is to be expected. */
     private void board(int i) {
-        together = true;
         bonnet.goOnFrom(runs[0].state.bonnet);
         for (int van = 0; van < vans; van++) {
             Simulator run = runs[van];
@@ -149,6 +158,7 @@ final class SideBySide {
                     && run.m.busV >= coolerLeastV
                     && (state.cooler == null || !state.cooler.stopped());
             if (aboard[van]) {
+                vansAboard++;
                 load(van, i);
             }
         }
@@ -173,16 +183,14 @@ final class SideBySide {
         dayLowestSoc[van] = run.totals.dayLowestSoc;
         applianceW[van] = run.applianceHeatW;
         loads.load(van, run);
+        bus.busV[van] = run.m.busV;
     }
 
     private void leaveAll(int i) {
-        if (together) {
-            together = false;
-            for (int van = 0; van < vans; van++) {
-                if (aboard[van]) {
-                    leave(van, i, bonnet);
-                    runs[van].m.busV = bus.busV[van];
-                }
+        for (int van = 0; van < vans && vansAboard > 0; van++) {
+            if (aboard[van]) {
+                leave(van, i, bonnet);
+                runs[van].m.busV = bus.busV[van];
             }
         }
     }
@@ -192,6 +200,7 @@ final class SideBySide {
         Simulator run = runs[van];
         RunState state = run.state;
         aboard[van] = false;
+        vansAboard--;
         cabins.store(van, state.cabin);
         banks.store(van, state.bank, i - sinceStep[van], i % stepsAnHour);
         if (refrigerators != null) {

@@ -34,7 +34,7 @@ class FleetTest {
 
     private static void assertSame(List<RunPlan> plans) {
         List<RunResult> bySelf = plans.stream().map(Simulator::run).toList();
-        List<RunResult> sideBySide = Fleet.run(plans);
+        List<RunResult> sideBySide = Fleet.run(plans, 2);
         assertThat(sideBySide).hasSameSizeAs(bySelf);
         for (int i = 0; i < bySelf.size(); i++) {
             assertThat(sideBySide.get(i)).as("van " + i).isEqualTo(bySelf.get(i));
@@ -72,6 +72,19 @@ class FleetTest {
                                 .with("refrigerator.shopping", "200 Wh")
                                 .with("battery.capacity", 100 + 90 * i + " Ah")
                                 .with("battery.start", 30 + 5 * i + " %")),
+                FullVan.weather()));
+    }
+
+    /** Sun beyond the limit of charge opens the protection for a while. */
+    @Test
+    void overCurrentOpensTheProtection() {
+        assertSame(plans(
+                IntStream.range(0, 8)
+                        .mapToObj(i -> FullVan.variableSpeed()
+                                .with("solar.power", "2400 W")
+                                .with("battery.over-current", "trips")
+                                .with("battery.charge-limit", 8 + 8 * i + " A")
+                                .with("battery.start", "50 %")),
                 FullVan.weather()));
     }
 
