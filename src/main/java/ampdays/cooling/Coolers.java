@@ -97,15 +97,6 @@ public final class Coolers {
         }
     }
 
-    /** A step in which none is wanted. */
-    public void off() {
-        for (int i = 0; i < vans; i++) {
-            coolingW[i] = 0;
-            inputW[i] = 0;
-            latentW[i] = 0;
-        }
-    }
-
     /** Mean cooling of the air, W. */
     public double[] coolingW() {
         return coolingW;
