@@ -28,6 +28,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
 
 /**
  * Turns chart models into pictures. Needs neither a screen nor a font on the machine. One renderer may be used by
@@ -91,7 +92,21 @@ public final class ChartRenderer {
                 await(one);
             }
         } finally {
-            pool.shutdownNow();
+            end(pool);
+        }
+    }
+
+    /** Lets what is being drawn come to its end, so that nothing is written any more after a failure was told. */
+    private static void end(ExecutorService pool) throws IOException {
+        pool.shutdownNow();
+        try {
+            boolean ended = false;
+            while (!ended) {
+                ended = pool.awaitTermination(1, TimeUnit.SECONDS);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("Drawing the charts was interrupted.", e);
         }
     }
 
