@@ -8,6 +8,12 @@ import ampdays.heat.OneNodeSteps;
  * same. A step is {@link #open} and {@link #settle}, which leave the state as it was; {@link #commit} makes it the next one.
  */
 public final class Banks {
+    /** A bank that is asked for more than so much of what it can give takes the step by itself, which tells what it gives. */
+    private static final double SURE_SHARE = 0.999;
+
+    /** So does one whose voltage falls below so much of that without current; at half of it no bank gives more. */
+    private static final double SURE_VOLT_SHARE = 0.75;
+
     private final int vans;
     private final OpenCircuitCells cells;
     private final OneNodeSteps heat;
@@ -102,6 +108,12 @@ public final class Banks {
         standbyW = new double[vans];
         heatW = new double[vans];
         margin = new double[vans];
+    }
+
+    /** Whether a kind of bank can be among them: one whose protection opens by too much current takes each step by itself. */
+    public static boolean may(BankSpec spec) {
+        return spec.chemistry() instanceof BankSpec.Lithium
+                && !spec.protection().trips();
     }
 
     /** Whether a bank can be among them in the step that comes. */
@@ -206,7 +218,7 @@ public final class Banks {
     private void give() {
         for (int i = 0; i < vans; i++) {
             double leftA = (soc[i] - floorShare[i]) * fullA[i] - standbyA[i];
-            surelyGivesA[i] = 0.999 * Math.min(Math.min(giveA[i], leftA), emfV[i] / (2 * ohm[i]));
+            surelyGivesA[i] = SURE_SHARE * Math.min(Math.min(giveA[i], leftA), emfV[i] / (2 * ohm[i]));
         }
     }
 
@@ -248,7 +260,7 @@ public final class Banks {
     private void judge(double[] currentA, double[] busV) {
         for (int i = 0; i < vans; i++) {
             double aboveCutOut = Math.min(nextSoc[i] - Math.max(cutOutShare[i], floorShare[i]), busV[i] - cutOutV[i]);
-            double mild = Math.min(aboveCutOut, busV[i] - 0.75 * emfV[i]);
+            double mild = Math.min(aboveCutOut, busV[i] - SURE_VOLT_SHARE * emfV[i]);
             margin[i] = Math.min(mild, currentA[i] + surelyGivesA[i]);
         }
     }

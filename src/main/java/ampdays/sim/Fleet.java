@@ -1,6 +1,6 @@
 package ampdays.sim;
 
-import ampdays.battery.BankSpec;
+import ampdays.battery.Banks;
 import ampdays.cooling.Coolers;
 import ampdays.results.RunResult;
 import ampdays.scenario.Design;
@@ -63,8 +63,7 @@ public final class Fleet {
                 && design.cooler().map(Coolers::may).orElse(true)
                 && design.solar().map(solar -> !solar.controller().pulseWidth()).orElse(true)
                 && !BankFindings.uneven(design.bank())
-                && !design.bank().protection().trips()
-                && design.bank().chemistry() instanceof BankSpec.Lithium
+                && Banks.may(design.bank())
                 && Arrays.stream(plan.loads().patterns())
                         .allMatch(pattern -> design.inverter()
                                 .map(inverter -> pattern.outletW() <= inverter.ratedW())
@@ -72,7 +71,7 @@ public final class Fleet {
     }
 
     /** Whether two vans live through the same trip in cabins, with machines and loads that are the same. */
-    private static boolean alike(RunPlan a, RunPlan b) {
+    static boolean alike(RunPlan a, RunPlan b) {
         return a.clock() == b.clock()
                 && a.sky() == b.sky()
                 && a.cabin() == b.cabin()

@@ -62,7 +62,7 @@ final class Ledger {
     }
 
     /** Enters what the sources gave; returns what of it was lost on the way to the bus, W. */
-    double enterSources(Minute m) {
+    private double enterSources(Minute m) {
         double solarLossW = m.solarSourceW - m.solarW;
         double shoreLossW = m.shoreSourceW - m.shoreW;
         double factoryLossW = m.factorySourceW - m.factoryW;

@@ -30,10 +30,10 @@ import java.util.Set;
  * grow with the trip but for one row of totals a day.
  */
 public final class Simulator {
-    final RunPlan plan;
+    private final RunPlan plan;
     private final Recorder recorder;
     private final boolean records;
-    final TripClock clock;
+    private final TripClock clock;
     private final MinuteWeather weather;
     private final Design design;
     private final Battery bank;
